@@ -1,0 +1,105 @@
+package org.leverbook.display;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.leverbook.quantity.Refused;
+
+/**
+ * Where saved files go. One folder for the process, chosen by the door ({@code run --out DIR}); the
+ * working folder otherwise. A Java process cannot change its working folder, so every {@code save}
+ * asks here.
+ */
+public final class OutputFolder {
+
+  private static volatile Path folder = Path.of("");
+
+  private OutputFolder() {}
+
+  /**
+   * Chooses the folder for all later saves.
+   *
+   * @param chosen a folder; made when the first file is written
+   */
+  public static void choose(Path chosen) {
+    folder = chosen;
+  }
+
+  /**
+   * The place of a file.
+   *
+   * @param name a file name; an absolute path stays as it is
+   * @return the path in the output folder
+   * @throws Refused if the name is no file name on this system
+   */
+  public static Path resolve(String name) {
+    if (name.isBlank()) {
+      throw new Refused("A file needs a name, such as save(\"start.csv\").");
+    }
+    try {
+      return folder.resolve(name);
+    } catch (InvalidPathException e) {
+      throw new Refused("\"" + name + "\" cannot be a file name here: " + e.getReason() + ".", e);
+    }
+  }
+
+  /**
+   * Writes a text file whole, in UTF-8: a reader never sees half of it.
+   *
+   * @param name a file name
+   * @param text the content
+   * @return where it was written
+   * @throws Refused if the disk says no
+   */
+  public static Path write(String name, String text) {
+    return write(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes a file whole: a reader never sees half of it.
+   *
+   * @param name a file name
+   * @param bytes the content
+   * @return where it was written
+   * @throws Refused if the disk says no
+   */
+  public static Path write(String name, byte[] bytes) {
+    Path target = resolve(name);
+    Path parent = target.toAbsolutePath().getParent();
+    Path draft = null;
+    try {
+      Files.createDirectories(parent);
+      draft = Files.createTempFile(parent, ".writing-", ".tmp");
+      Files.write(draft, bytes);
+      moveInto(target, draft);
+      return target;
+    } catch (IOException e) {
+      discard(draft);
+      throw new Refused("Could not write " + target + ": " + e + ". Nothing was changed there.", e);
+    }
+  }
+
+  private static void moveInto(Path target, Path draft) throws IOException {
+    try {
+      Files.move(
+          draft, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void discard(Path draft) {
+    if (draft == null) {
+      return;
+    }
+    try {
+      Files.deleteIfExists(draft);
+    } catch (IOException ignored) {
+      // The first failure is the one to report; a stray draft is harmless and hidden.
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Root. */
+package org.leverbook;

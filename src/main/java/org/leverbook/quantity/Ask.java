@@ -1,0 +1,151 @@
+package org.leverbook.quantity;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+
+/**
+ * Checks what the user gave against what makes sense, and words the refusal: the value as it was
+ * written, the allowed range, and the likely slip (centimetres read as metres, pounds as
+ * kilograms).
+ */
+public final class Ask {
+
+  private static final double POUND = 0.45359237;
+
+  private Ask() {}
+
+  /**
+   * A mass within a range.
+   *
+   * @param what what the mass is of, as in "body mass"
+   * @param mass what the user gave
+   * @param low lowest kilograms allowed
+   * @param high highest kilograms allowed
+   * @return kilograms
+   * @throws Refused if it is missing or outside
+   */
+  public static double mass(String what, Quantity<Mass> mass, double low, double high) {
+    double kilograms = Si.kilograms(present(what, mass, "kg(85)"));
+    return within(
+        what,
+        Units.text(mass),
+        kilograms,
+        low,
+        high,
+        1,
+        " kg",
+        kilograms < 0
+            ? "A mass cannot be negative: is the minus a slip?"
+            : kilograms > high && kilograms * POUND <= high && kilograms * POUND >= low
+                ? "Is it in pounds? Then write lb(" + number(kilograms) + ")."
+                : "");
+  }
+
+  /**
+   * A length within a range.
+   *
+   * @param what what the length is of, as in "stature"
+   * @param length what the user gave
+   * @param low lowest metres allowed
+   * @param high highest metres allowed
+   * @return metres
+   * @throws Refused if it is missing or outside
+   */
+  public static double length(String what, Quantity<Length> length, double low, double high) {
+    double metres = Si.metres(present(what, length, "cm(178)"));
+    return within(
+        what, Units.text(length), metres, low, high, 100, " cm", lengthSlip(metres, low, high));
+  }
+
+  /**
+   * An angle within a range.
+   *
+   * @param what what the angle is of, as in "trunk lean"
+   * @param angle what the user gave
+   * @param low lowest radians allowed
+   * @param high highest radians allowed
+   * @return radians
+   * @throws Refused if it is missing or outside
+   */
+  public static double angle(String what, Quantity<Angle> angle, double low, double high) {
+    double radians = Si.radians(present(what, angle, "deg(35)"));
+    return within(what, Units.text(angle), radians, low, high, 180 / Math.PI, "°", "");
+  }
+
+  /**
+   * A value that must be there.
+   *
+   * @param <T> its type
+   * @param what what it is
+   * @param value what the user gave
+   * @param example how to write it
+   * @return the value
+   * @throws Refused if it is null
+   */
+  public static <T> T present(String what, T value, String example) {
+    if (value == null) {
+      throw new Refused("The " + what + " is missing (null): give one, such as " + example + ".");
+    }
+    return value;
+  }
+
+  private static String lengthSlip(double metres, double low, double high) {
+    if (metres < 0) {
+      return "A length cannot be negative: is the minus a slip?";
+    }
+    // Each likely slip: the factor that repairs the value and the words for it.
+    double[] factors = {0.01, 100, 0.1, 10, 2.54, 1 / 2.54};
+    String[] slips = {
+      "Were centimetres read as metres? Then write cm(%s).",
+      "Were metres read as centimetres? Then write m(%s).",
+      "Is a decimal point one place off?",
+      "Is a decimal point one place off?",
+      "Were inches read as centimetres? Then write inch(%s).",
+      "Were centimetres read as inches? Then write cm(%s)."
+    };
+    double[] shown = {1, 100, 0, 0, 100, 100 / 2.54};
+    for (int i = 0; i < factors.length; i++) {
+      double repaired = metres * factors[i];
+      if (repaired >= low && repaired <= high) {
+        return String.format(slips[i], number(metres * shown[i]));
+      }
+    }
+    return "";
+  }
+
+  private static double within(
+      String what,
+      String given,
+      double value,
+      double low,
+      double high,
+      double scale,
+      String unit,
+      String slip) {
+    if (value >= low && value <= high) {
+      return value;
+    }
+    throw new Refused(
+        "The "
+            + what
+            + " is "
+            + given
+            + ", but must lie between "
+            + number(low * scale)
+            + " and "
+            + number(high * scale)
+            + unit
+            + "."
+            + (slip.isEmpty() ? "" : " " + slip));
+  }
+
+  private static String number(double value) {
+    String text = String.format(java.util.Locale.ROOT, "%.4g", value);
+    if (text.contains("e")) {
+      return text;
+    }
+    return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+  }
+}
