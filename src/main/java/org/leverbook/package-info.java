@@ -1,2 +1,23 @@
-/** Root. */
+/**
+ * Leverbook: which lift loads which joint, for whom, and why.
+ *
+ * <p>The way through the house, one room a sentence; each knows only the rooms above it:
+ *
+ * <ul>
+ *   <li>{@code quantity}: kilograms, centimetres and degrees at the border, SI doubles inside.
+ *   <li>{@code data}: typed readers of the published tables under {@code datasets/}.
+ *   <li>{@code display}: how a value shows itself, and where files go.
+ *   <li>{@code body}: a person of given proportions becomes a tree of segments and joints.
+ *   <li>{@code pose}: joint angles put that tree into space.
+ *   <li>{@code load}: what pulls or presses on the body.
+ *   <li>{@code support}: what holds the body up.
+ *   <li>{@code statics}: forces, balance and the moment at every joint.
+ *   <li>{@code muscle}: which pull can oppose a moment.
+ *   <li>{@code lift}: ready-made movements.
+ *   <li>{@code study}: many positions in one table.
+ *   <li>{@code figure}: pictures and plots.
+ *   <li>{@code language}: the words of every session.
+ *   <li>{@code session}, {@code terminal}: a script or a shell that speaks those words.
+ * </ul>
+ */
 package org.leverbook;
