@@ -1,0 +1,81 @@
+package org.leverbook.body;
+
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
+/**
+ * The body of one person: lengths, segment tree, and the points by which it touches the world.
+ *
+ * @param person whose body
+ * @param links joint-to-joint lengths
+ * @param tree segments, joints, masses
+ * @param soles where each foot can press on the floor
+ */
+public record Body(Person person, Links links, SegmentTree tree, List<SolePoint> soles) {
+
+  /**
+   * A point of a sole.
+   *
+   * @param name as in "right heel"
+   * @param segment index of the segment that carries it
+   * @param place in that segment's frame, metres
+   */
+  public record SolePoint(String name, int segment, Vector3D place) {}
+
+  /** Keeps its own copy of the list. */
+  public Body {
+    soles = List.copyOf(soles);
+  }
+
+  /**
+   * Builds the body of a person.
+   *
+   * @param person who
+   * @return the body, in the anatomical position when all joint angles are zero
+   */
+  public static Body of(Person person) {
+    return new BodyBuilder(person).build();
+  }
+
+  /**
+   * The sources of lengths and masses.
+   *
+   * @return one line for each
+   */
+  public List<String> sources() {
+    return List.of(
+        "masses: " + person.table().source(),
+        "lengths: ANSUR II survey means (Gordon et al. 2014) by joint-centre rules, fractions of stature",
+        "spine by level: Panjabi et al. 1991, 1992; Pearsall et al. 1996; shares of bending after Pearcy et al. 1984");
+  }
+
+  /**
+   * The share of trunk flexion that each joint of the spine takes, from {@code
+   * body/spine_levels.csv}.
+   *
+   * @param joint L5/S1 to T1/T2
+   * @return the fraction; all together 1
+   */
+  public static double flexionShare(JointId joint) {
+    return BodyBuilder.level(joint).optionalNumber("flex_share_trunk").orElse(0);
+  }
+
+  /**
+   * How far the trunk (thorax on pelvis) bends forward from standing: the least angle at which the
+   * lumbar or the thoracic part reaches its range.
+   *
+   * @return radians
+   */
+  public static double largestTrunkFlexion() {
+    double lumbar = 0;
+    double all = 0;
+    for (JointId joint : JointId.spine()) {
+      double share = flexionShare(joint);
+      all += share;
+      lumbar += joint.compareTo(JointId.L1_L2) <= 0 ? share : 0;
+    }
+    return Math.min(
+        JointRanges.limit("lumbar", "flexion") / lumbar,
+        JointRanges.limit("thoracic", "flexion") / (all - lumbar));
+  }
+}

@@ -1,0 +1,225 @@
+package org.leverbook.body;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.quantity.Refused;
+
+/**
+ * Rigid segments held together by joints, as a tree. The human body is one; a lever of a textbook
+ * is another.
+ *
+ * <p>Segments are stored parent before child, and the joint angles of a pose are one array, joint
+ * after joint in the order of the segments, freedom after freedom within a joint.
+ */
+public final class SegmentTree {
+
+  private final List<Segment> segments;
+  private final Map<String, Integer> bySegment = new HashMap<>();
+  private final Map<String, Integer> byJoint = new HashMap<>();
+  private final int[] firstAngle;
+
+  private SegmentTree(List<Segment> segments) {
+    this.segments = List.copyOf(segments);
+    firstAngle = new int[segments.size() + 1];
+    for (int i = 0; i < segments.size(); i++) {
+      Segment segment = segments.get(i);
+      bySegment.put(segment.name(), i);
+      int freedoms = 0;
+      if (segment.joint() != null) {
+        byJoint.put(segment.joint().fullName(), i);
+        freedoms = segment.joint().freedoms().size();
+      }
+      firstAngle[i + 1] = firstAngle[i] + freedoms;
+    }
+  }
+
+  /**
+   * Starts a tree.
+   *
+   * @param name the root's name
+   * @param mass kilograms
+   * @param centreOfMass in the root's frame, metres
+   * @return a builder that takes further segments
+   */
+  public static Builder root(String name, double mass, Vector3D centreOfMass) {
+    return new Builder(new Segment(name, -1, null, mass, centreOfMass));
+  }
+
+  /**
+   * All segments, parent before child; the root is first.
+   *
+   * @return an unmodifiable list
+   */
+  public List<Segment> segments() {
+    return segments;
+  }
+
+  /**
+   * How many segments there are.
+   *
+   * @return at least one
+   */
+  public int size() {
+    return segments.size();
+  }
+
+  /**
+   * One segment.
+   *
+   * @param index 0 for the root
+   * @return the segment
+   */
+  public Segment segment(int index) {
+    return segments.get(index);
+  }
+
+  /**
+   * How many joint angles a pose has.
+   *
+   * @return the sum over all joints
+   */
+  public int angles() {
+    return firstAngle[segments.size()];
+  }
+
+  /**
+   * Where a segment's joint angles begin in the array of a pose.
+   *
+   * @param segment its index
+   * @return the index of its first angle
+   */
+  public int firstAngle(int segment) {
+    return firstAngle[segment];
+  }
+
+  /**
+   * The index of a segment.
+   *
+   * @param name its full name, as in "right thigh"
+   * @return the index
+   * @throws Refused if there is none of that name
+   */
+  public int indexOf(String name) {
+    return found(bySegment.get(name), "segment", name);
+  }
+
+  /**
+   * The index of the segment that hangs on a joint.
+   *
+   * @param joint the joint's full name, as in "right hip"
+   * @return the index of its distal segment
+   * @throws Refused if there is none of that name
+   */
+  public int distalOf(String joint) {
+    return found(byJoint.get(joint), "joint", joint);
+  }
+
+  /**
+   * Whether a joint of this name exists.
+   *
+   * @param joint a full name, as in "right hip"
+   * @return true if so
+   */
+  public boolean hasJoint(String joint) {
+    return byJoint.containsKey(joint);
+  }
+
+  /**
+   * The place of one angle in the array of a pose.
+   *
+   * @param joint the joint's full name
+   * @param axis flexion, abduction or rotation
+   * @return its index
+   * @throws Refused if the joint does not turn about that axis
+   */
+  public int angleOf(String joint, String axis) {
+    int segment = distalOf(joint);
+    List<Freedom> freedoms = segments.get(segment).joint().freedoms();
+    for (int k = 0; k < freedoms.size(); k++) {
+      if (freedoms.get(k).motion().axis().equals(axis)) {
+        return firstAngle[segment] + k;
+      }
+    }
+    throw new Refused("The joint " + joint + " does not turn about an axis of " + axis + ".");
+  }
+
+  /**
+   * Whether one segment hangs on another, or is it.
+   *
+   * @param segment index of the outer segment
+   * @param ancestor index of the inner segment
+   * @return true if cutting the joint of {@code ancestor} frees {@code segment}
+   */
+  public boolean hangsOn(int segment, int ancestor) {
+    int walk = segment;
+    while (walk > ancestor) {
+      walk = segments.get(walk).parent();
+    }
+    return walk == ancestor;
+  }
+
+  /**
+   * The mass of all segments.
+   *
+   * @return kilograms
+   */
+  public double mass() {
+    return segments.stream().mapToDouble(Segment::mass).sum();
+  }
+
+  private static int found(Integer index, String kind, String name) {
+    if (index == null) {
+      throw new Refused("There is no " + kind + " called \"" + name + "\".");
+    }
+    return index;
+  }
+
+  /** Takes segments one by one, each after the one that holds it. */
+  public static final class Builder {
+
+    private final List<Segment> segments = new ArrayList<>();
+    private final Map<String, Integer> indexes = new HashMap<>();
+
+    private Builder(Segment root) {
+      add(root);
+    }
+
+    /**
+     * Adds a segment.
+     *
+     * @param parent the full name of the segment that holds it
+     * @param joint what holds it
+     * @param name its full name
+     * @param mass kilograms
+     * @param centreOfMass in its own frame, metres
+     * @return this builder
+     * @throws Refused if the parent is not there yet, or the name is taken
+     */
+    public Builder segment(
+        String parent, Joint joint, String name, double mass, Vector3D centreOfMass) {
+      add(
+          new Segment(
+              name, found(indexes.get(parent), "segment", parent), joint, mass, centreOfMass));
+      return this;
+    }
+
+    /**
+     * The tree.
+     *
+     * @return an immutable tree of all segments added so far
+     */
+    public SegmentTree build() {
+      return new SegmentTree(segments);
+    }
+
+    private void add(Segment segment) {
+      if (indexes.putIfAbsent(segment.name(), segments.size()) != null) {
+        throw new Refused("Two segments are called \"" + segment.name() + "\".");
+      }
+      segments.add(segment);
+    }
+  }
+}

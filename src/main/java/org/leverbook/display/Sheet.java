@@ -1,0 +1,222 @@
+package org.leverbook.display;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.leverbook.quantity.Refused;
+
+/**
+ * A plain table of results: named columns with their units, rows of texts and numbers, and notes
+ * below.
+ *
+ * @param title what it shows
+ * @param columns the columns, in order
+ * @param rows the cells of each row, as many as the columns; a number, a text, or null where there
+ *     is nothing to say
+ * @param notes sentences below the table
+ */
+public record Sheet(String title, List<Column> columns, List<List<Object>> rows, List<String> notes)
+    implements Shown {
+
+  private static final MathContext FILE_DIGITS = new MathContext(10);
+
+  /**
+   * A column.
+   *
+   * @param name its name, without unit
+   * @param unit its unit, empty for texts and pure numbers
+   * @param decimals places shown after the point in text and HTML; files keep more
+   */
+  public record Column(String name, String unit, int decimals) {
+
+    /**
+     * A column of texts.
+     *
+     * @param name its name
+     * @return the column
+     */
+    public static Column text(String name) {
+      return new Column(name, "", 0);
+    }
+
+    /**
+     * The heading with its unit.
+     *
+     * @return as in {@code moment (N·m)}
+     */
+    public String heading() {
+      return unit.isEmpty() ? name : name + " (" + unit + ")";
+    }
+  }
+
+  /** Checks the widths and that no number is NaN or infinite, then keeps its own copies. */
+  public Sheet {
+    columns = List.copyOf(columns);
+    notes = List.copyOf(notes);
+    List<List<Object>> copies = new ArrayList<>();
+    for (List<Object> row : rows) {
+      if (row.size() != columns.size()) {
+        throw new IllegalArgumentException(
+            title + ": a row has " + row.size() + " cells for " + columns.size() + " columns");
+      }
+      for (Object cell : row) {
+        if (cell instanceof Double number && !Double.isFinite(number)) {
+          throw new IllegalArgumentException(title + ": a cell is " + number);
+        }
+      }
+      copies.add(java.util.Collections.unmodifiableList(new ArrayList<>(row)));
+    }
+    rows = List.copyOf(copies);
+  }
+
+  @Override
+  public String text() {
+    List<List<String>> cells = new ArrayList<>();
+    cells.add(columns.stream().map(Column::heading).toList());
+    rows.forEach(row -> cells.add(shown(row)));
+    int[] widths = new int[columns.size()];
+    for (List<String> row : cells) {
+      for (int c = 0; c < widths.length; c++) {
+        widths[c] = Math.max(widths[c], row.get(c).length());
+      }
+    }
+    StringBuilder text = new StringBuilder(title).append('\n');
+    for (List<String> row : cells) {
+      StringBuilder line = new StringBuilder();
+      for (int c = 0; c < widths.length; c++) {
+        String pad = " ".repeat(widths[c] - row.get(c).length());
+        line.append(c == 0 ? "" : "  ");
+        line.append(isNumeric(c) ? pad + row.get(c) : row.get(c) + pad);
+      }
+      text.append(line.toString().stripTrailing()).append('\n');
+    }
+    notes.forEach(note -> text.append(note).append('\n'));
+    return text.toString().stripTrailing();
+  }
+
+  @Override
+  public Optional<String> html() {
+    StringBuilder html = new StringBuilder("<table><caption>");
+    html.append(escaped(title)).append("</caption><thead><tr>");
+    columns.forEach(c -> html.append("<th>").append(escaped(c.heading())).append("</th>"));
+    html.append("</tr></thead><tbody>");
+    for (List<Object> row : rows) {
+      html.append("<tr>");
+      shown(row).forEach(cell -> html.append("<td>").append(escaped(cell)).append("</td>"));
+      html.append("</tr>");
+    }
+    html.append("</tbody></table>");
+    notes.forEach(note -> html.append("<p>").append(escaped(note)).append("</p>"));
+    return Optional.of(html.toString());
+  }
+
+  /**
+   * The table as CSV: a header line with units, one line a row, numbers with a decimal point; the
+   * notes stand in a last column, on the first row.
+   *
+   * @return lines that end in a line feed
+   */
+  public String csv() {
+    StringBuilder csv = new StringBuilder();
+    List<String> header = new ArrayList<>(columns.stream().map(Column::heading).toList());
+    header.add("note");
+    csv.append(line(header));
+    String note = String.join(" ", notes);
+    for (List<Object> row : rows) {
+      List<String> cells = new ArrayList<>(row.stream().map(Sheet::inFile).toList());
+      cells.add(note);
+      note = "";
+      csv.append(line(cells));
+    }
+    return csv.toString();
+  }
+
+  /**
+   * Saves the table as CSV.
+   *
+   * @param name a file name that ends in {@code .csv}
+   * @return what was written
+   * @throws Refused if the name has another ending, or the disk says no
+   */
+  public Saved save(String name) {
+    if (!name.endsWith(".csv")) {
+      throw new Refused("A table is saved as .csv, not as \"" + name + "\".");
+    }
+    return new Saved(List.of(OutputFolder.write(name, csv())));
+  }
+
+  /**
+   * A cell.
+   *
+   * @param row its row, from 0
+   * @param column the column's name without unit
+   * @return the cell
+   * @throws Refused if there is no such column or row
+   */
+  public Object cell(int row, String column) {
+    for (int c = 0; c < columns.size(); c++) {
+      if (columns.get(c).name().equals(column)) {
+        if (row < 0 || row >= rows.size()) {
+          throw new Refused(
+              "There is no row " + row + ": the rows are 0 to " + (rows.size() - 1) + ".");
+        }
+        return rows.get(row).get(c);
+      }
+    }
+    throw new Refused(
+        "There is no column \""
+            + column
+            + "\"; there are "
+            + columns.stream().map(Column::name).collect(Collectors.joining(", "))
+            + ".");
+  }
+
+  @Override
+  public String toString() {
+    return text();
+  }
+
+  private boolean isNumeric(int column) {
+    return rows.stream().anyMatch(row -> row.get(column) instanceof Number);
+  }
+
+  private List<String> shown(List<Object> row) {
+    List<String> cells = new ArrayList<>();
+    for (int c = 0; c < row.size(); c++) {
+      Object cell = row.get(c);
+      if (cell instanceof Double number) {
+        String text = String.format(Locale.ROOT, "%." + columns.get(c).decimals() + "f", number);
+        // A tiny negative number must not show as "-0".
+        cells.add(text.matches("-0\\.?0*") ? text.substring(1) : text);
+      } else {
+        cells.add(cell == null ? "" : cell.toString());
+      }
+    }
+    return cells;
+  }
+
+  private static String inFile(Object cell) {
+    if (cell instanceof Double number) {
+      double value = Math.abs(number) < 1e-9 ? 0 : number;
+      BigDecimal digits = new BigDecimal(value).round(FILE_DIGITS).stripTrailingZeros();
+      return digits.toPlainString();
+    }
+    return cell == null ? "" : cell.toString();
+  }
+
+  private static String line(List<String> cells) {
+    return cells.stream().map(Sheet::quoted).collect(Collectors.joining(",", "", "\n"));
+  }
+
+  private static String quoted(String cell) {
+    return cell.matches("(?s).*[,\"\r\n].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+}

@@ -1,0 +1,90 @@
+package org.leverbook.pose;
+
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
+/**
+ * The orientation of a segment: the world directions of its own axes.
+ *
+ * @param x its forward axis, unit
+ * @param y its upward axis, unit
+ * @param z its axis to the person's right, unit
+ */
+public record Frame(Vector3D x, Vector3D y, Vector3D z) {
+
+  /** The world's own axes. */
+  public static final Frame WORLD = new Frame(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K);
+
+  /**
+   * A frame turned about the world's vertical.
+   *
+   * @param angle radians, from X towards -Z (right-handed about Y)
+   * @return the frame
+   */
+  public static Frame aboutVertical(double angle) {
+    return new Frame(
+        new Vector3D(Math.cos(angle), 0, -Math.sin(angle)),
+        Vector3D.PLUS_J,
+        new Vector3D(Math.sin(angle), 0, Math.cos(angle)));
+  }
+
+  /**
+   * A frame leaned forward in the sagittal plane.
+   *
+   * @param angle radians, top forward (right-handed about -Z)
+   * @return the frame
+   */
+  public static Frame leanedForward(double angle) {
+    double c = Math.cos(angle);
+    double s = Math.sin(angle);
+    return new Frame(new Vector3D(c, -s, 0), new Vector3D(s, c, 0), Vector3D.PLUS_K);
+  }
+
+  /**
+   * A frame from its long axis and a forward direction.
+   *
+   * @param up the frame's Y, any length
+   * @param forward where X should point as nearly as it can; not along {@code up}
+   * @return the frame
+   */
+  public static Frame of(Vector3D up, Vector3D forward) {
+    Vector3D y = up.normalize();
+    Vector3D x = forward.subtract(y.scalarMultiply(forward.dotProduct(y))).normalize();
+    return new Frame(x, y, x.crossProduct(y));
+  }
+
+  /**
+   * A vector of this frame in world components.
+   *
+   * @param local components along x, y, z
+   * @return world components
+   */
+  public Vector3D toWorld(Vector3D local) {
+    return new Vector3D(local.getX(), x, local.getY(), y, local.getZ(), z);
+  }
+
+  /**
+   * A vector in this frame's components.
+   *
+   * @param world world components
+   * @return components along x, y, z
+   */
+  public Vector3D toLocal(Vector3D world) {
+    return new Vector3D(world.dotProduct(x), world.dotProduct(y), world.dotProduct(z));
+  }
+
+  /**
+   * This frame seen from another: the rotation of the joint between them.
+   *
+   * @param proximal the other frame
+   * @return this frame's axes in the other's components
+   */
+  public Frame relativeTo(Frame proximal) {
+    return new Frame(proximal.toLocal(x), proximal.toLocal(y), proximal.toLocal(z));
+  }
+
+  double[] matrix() {
+    return new double[] {
+      x.getX(), y.getX(), z.getX(), x.getY(), y.getY(), z.getY(), x.getZ(), y.getZ(), z.getZ()
+    };
+  }
+}

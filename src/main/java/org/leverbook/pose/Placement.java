@@ -1,0 +1,177 @@
+package org.leverbook.pose;
+
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Freedom;
+import org.leverbook.body.Segment;
+import org.leverbook.body.SegmentTree;
+
+/**
+ * Where every segment and joint of a pose is in the world.
+ *
+ * <p>Held in flat arrays, segment by segment; parents come before children, so one pass from the
+ * root is enough.
+ */
+public final class Placement {
+
+  private final Pose pose;
+  private final SegmentTree tree;
+  private final double[] origins;
+  private final double[] frames;
+  private final double[] axes;
+
+  private Placement(Pose pose) {
+    this.pose = pose;
+    this.tree = pose.tree();
+    origins = new double[3 * tree.size()];
+    frames = new double[9 * tree.size()];
+    axes = new double[3 * tree.angles()];
+  }
+
+  static Placement of(Pose pose) {
+    Placement placement = new Placement(pose);
+    placement.compose();
+    return placement;
+  }
+
+  private void compose() {
+    store(0, pose.rootPlace());
+    System.arraycopy(pose.rootFrame().matrix(), 0, frames, 0, 9);
+    double[] turn = new double[9];
+    double[] from = new double[9];
+    double[] to = new double[9];
+    for (int i = 1; i < tree.size(); i++) {
+      Segment segment = tree.segment(i);
+      int parent = segment.parent();
+      store(i, toWorld(parent, segment.joint().centre()));
+      System.arraycopy(frames, 9 * parent, from, 0, 9);
+      List<Freedom> freedoms = segment.joint().freedoms();
+      for (int k = 0; k < freedoms.size(); k++) {
+        int angle = tree.firstAngle(i) + k;
+        Vector3D axis = Matrices.apply(from, 0, freedoms.get(k).axis());
+        axes[3 * angle] = axis.getX();
+        axes[3 * angle + 1] = axis.getY();
+        axes[3 * angle + 2] = axis.getZ();
+        Matrices.about(freedoms.get(k).axis(), pose.angle(angle), turn);
+        Matrices.multiply(from, 0, turn, 0, to, 0);
+        double[] swap = from;
+        from = to;
+        to = swap;
+      }
+      System.arraycopy(from, 0, frames, 9 * i, 9);
+    }
+  }
+
+  private void store(int segment, Vector3D origin) {
+    origins[3 * segment] = origin.getX();
+    origins[3 * segment + 1] = origin.getY();
+    origins[3 * segment + 2] = origin.getZ();
+  }
+
+  /**
+   * The pose this follows from.
+   *
+   * @return the pose
+   */
+  public Pose pose() {
+    return pose;
+  }
+
+  /**
+   * The tree that is placed.
+   *
+   * @return the tree
+   */
+  public SegmentTree tree() {
+    return tree;
+  }
+
+  /**
+   * The origin of a segment: the centre of the joint that holds it.
+   *
+   * @param segment its index
+   * @return in the world, metres
+   */
+  public Vector3D origin(int segment) {
+    return new Vector3D(origins[3 * segment], origins[3 * segment + 1], origins[3 * segment + 2]);
+  }
+
+  /**
+   * The centre of a joint.
+   *
+   * @param joint its full name, as in "right hip"
+   * @return in the world, metres
+   */
+  public Vector3D centre(String joint) {
+    return origin(tree.distalOf(joint));
+  }
+
+  /**
+   * A point of a segment.
+   *
+   * @param segment its index
+   * @param local in the segment's frame, metres
+   * @return in the world, metres
+   */
+  public Vector3D toWorld(int segment, Vector3D local) {
+    return origin(segment).add(Matrices.apply(frames, 9 * segment, local));
+  }
+
+  /**
+   * A point of the world as its segment sees it.
+   *
+   * @param segment its index
+   * @param world in the world, metres
+   * @return in the segment's frame, metres
+   */
+  public Vector3D toLocal(int segment, Vector3D world) {
+    return frame(segment).toLocal(world.subtract(origin(segment)));
+  }
+
+  /**
+   * The orientation of a segment.
+   *
+   * @param segment its index
+   * @return its frame
+   */
+  public Frame frame(int segment) {
+    int i = 9 * segment;
+    return new Frame(
+        new Vector3D(frames[i], frames[i + 3], frames[i + 6]),
+        new Vector3D(frames[i + 1], frames[i + 4], frames[i + 7]),
+        new Vector3D(frames[i + 2], frames[i + 5], frames[i + 8]));
+  }
+
+  /**
+   * The axis of one joint angle, as its joint carries it.
+   *
+   * @param angle its place in the tree's order
+   * @return unit vector in the world
+   */
+  public Vector3D axis(int angle) {
+    return new Vector3D(axes[3 * angle], axes[3 * angle + 1], axes[3 * angle + 2]);
+  }
+
+  /**
+   * The centre of mass of a segment.
+   *
+   * @param segment its index
+   * @return in the world, metres
+   */
+  public Vector3D centreOfMass(int segment) {
+    return toWorld(segment, tree.segment(segment).centreOfMass());
+  }
+
+  /**
+   * The centre of mass of all segments.
+   *
+   * @return in the world, metres
+   */
+  public Vector3D centreOfMass() {
+    Vector3D sum = Vector3D.ZERO;
+    for (int i = 0; i < tree.size(); i++) {
+      sum = sum.add(centreOfMass(i).scalarMultiply(tree.segment(i).mass()));
+    }
+    return sum.scalarMultiply(1 / tree.mass());
+  }
+}

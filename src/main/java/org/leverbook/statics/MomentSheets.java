@@ -1,0 +1,110 @@
+package org.leverbook.statics;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Side;
+import org.leverbook.display.Caution;
+import org.leverbook.display.Sheet;
+import org.leverbook.display.Sheet.Column;
+
+/** Lays the moments of a position out as tables. */
+final class MomentSheets {
+
+  private static final double CM = 100;
+
+  private MomentSheets() {}
+
+  static Sheet all(Position position) {
+    List<String> sources = sources(position);
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.text("joint"));
+    columns.add(Column.text("side"));
+    columns.add(new Column("arm", "cm", 1));
+    columns.add(new Column("arm in 3D", "cm", 1));
+    columns.add(new Column("moment", "N·m", 1));
+    columns.add(Column.text("tends to"));
+    columns.add(Column.text("opposed by"));
+    sources.forEach(source -> columns.add(new Column("from " + source, "N·m", 1)));
+    columns.add(new Column("moment about flexion", "N·m", 1));
+    columns.add(new Column("moment about abduction", "N·m", 1));
+    columns.add(new Column("moment about rotation", "N·m", 1));
+    columns.add(new Column("force", "N", 0));
+    List<List<Object>> rows = new ArrayList<>();
+    for (JointId joint : JointId.values()) {
+      List<Side> sides = joint.paired() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
+      for (Side side : sides) {
+        rows.add(row(position.moment(joint, side), sources));
+      }
+    }
+    return new Sheet("Moments, " + position.name(), columns, rows, notes(position));
+  }
+
+  private static List<Object> row(JointMoment moment, List<String> sources) {
+    List<Object> row = new ArrayList<>();
+    row.add(moment.joint().name());
+    row.add(moment.joint().side().word());
+    row.add(CM * moment.arm());
+    row.add(CM * moment.arm3d());
+    row.add(moment.size());
+    row.add(moment.tendsTo());
+    row.add(moment.opposedBy());
+    sources.forEach(source -> row.add(moment.from(source)));
+    row.add(moment.about("flexion"));
+    row.add(moment.about("abduction"));
+    row.add(moment.about("rotation"));
+    row.add(moment.force().getNorm());
+    return row;
+  }
+
+  static Sheet spine(Position position) {
+    List<String> sources = sources(position);
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.text("level"));
+    columns.add(new Column("height", "cm", 1));
+    columns.add(new Column("arm", "cm", 1));
+    columns.add(new Column("moment", "N·m", 1));
+    columns.add(Column.text("tends to"));
+    columns.add(Column.text("opposed by"));
+    sources.forEach(source -> columns.add(new Column("from " + source, "N·m", 1)));
+    columns.add(new Column("bend from standing", "°", 1));
+    columns.add(new Column("force", "N", 0));
+    List<List<Object>> rows = new ArrayList<>();
+    for (JointId level : JointId.spine()) {
+      JointMoment moment = position.moment(level);
+      List<Object> row = new ArrayList<>();
+      row.add(level.word());
+      row.add(CM * moment.centre().getY());
+      row.add(CM * moment.arm());
+      row.add(moment.size());
+      row.add(moment.tendsTo());
+      row.add(moment.opposedBy());
+      sources.forEach(source -> row.add(moment.from(source)));
+      row.add(Math.toDegrees(position.placement().pose().angle(level, Side.MIDLINE, "flexion")));
+      row.add(moment.force().getNorm());
+      rows.add(row);
+    }
+    return new Sheet("Spine, " + position.name(), columns, rows, notes(position));
+  }
+
+  /** Loads, body weight, then supports: the order in which a coach asks. */
+  private static List<String> sources(Position position) {
+    Set<String> sources = new LinkedHashSet<>();
+    position.loads().forEach(load -> sources.add(load.source()));
+    sources.add(NetLoads.BODY_WEIGHT);
+    position.forces().forEach(force -> sources.add(force.source()));
+    return List.copyOf(sources);
+  }
+
+  private static List<String> notes(Position position) {
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "Moments of paired joints are of one side. The floor's push is told as what it carries; \"from floor\" is only"
+            + " what one foot presses against the other.");
+    notes.add("Masses: " + position.body().person().table().source() + ".");
+    notes.add(Caution.TEXT);
+    return notes;
+  }
+}
