@@ -15,39 +15,39 @@ public enum JointId {
   /** Ball of the foot: the toes' base joints as one. */
   BALL("ball of the foot", true, "toe"),
   /** Sacrum to fifth lumbar vertebra: the low back. */
-  L5_S1("L5/S1", false, "back"),
+  L5_S1("L5/S1", false, "trunk"),
   /** Low back. */
-  L4_L5("L4/L5", false, "back"),
+  L4_L5("L4/L5", false, "trunk"),
   /** Low back. */
-  L3_L4("L3/L4", false, "back"),
+  L3_L4("L3/L4", false, "trunk"),
   /** Low back. */
-  L2_L3("L2/L3", false, "back"),
+  L2_L3("L2/L3", false, "trunk"),
   /** Low back. */
-  L1_L2("L1/L2", false, "back"),
+  L1_L2("L1/L2", false, "trunk"),
   /** Where the rib cage begins. */
-  T12_L1("T12/L1", false, "back"),
+  T12_L1("T12/L1", false, "trunk"),
   /** Thoracic spine. */
-  T11_T12("T11/T12", false, "back"),
+  T11_T12("T11/T12", false, "trunk"),
   /** Thoracic spine. */
-  T10_T11("T10/T11", false, "back"),
+  T10_T11("T10/T11", false, "trunk"),
   /** Thoracic spine. */
-  T9_T10("T9/T10", false, "back"),
+  T9_T10("T9/T10", false, "trunk"),
   /** Thoracic spine. */
-  T8_T9("T8/T9", false, "back"),
+  T8_T9("T8/T9", false, "trunk"),
   /** Mid back. */
-  T7_T8("T7/T8", false, "back"),
+  T7_T8("T7/T8", false, "trunk"),
   /** Thoracic spine. */
-  T6_T7("T6/T7", false, "back"),
+  T6_T7("T6/T7", false, "trunk"),
   /** Thoracic spine. */
-  T5_T6("T5/T6", false, "back"),
+  T5_T6("T5/T6", false, "trunk"),
   /** Thoracic spine. */
-  T4_T5("T4/T5", false, "back"),
+  T4_T5("T4/T5", false, "trunk"),
   /** Thoracic spine. */
-  T3_T4("T3/T4", false, "back"),
+  T3_T4("T3/T4", false, "trunk"),
   /** Thoracic spine. */
-  T2_T3("T2/T3", false, "back"),
+  T2_T3("T2/T3", false, "trunk"),
   /** Thoracic spine; the arms hang from T1. */
-  T1_T2("T1/T2", false, "back"),
+  T1_T2("T1/T2", false, "trunk"),
   /** Base of the neck. */
   C7_T1("C7/T1", false, "neck"),
   /** Neck. */

@@ -40,6 +40,9 @@ public record JointMoment(
     int main)
     implements Shown {
 
+  /** Below this a moment is rounding, newton metres. */
+  private static final double NOTHING = 1e-6;
+
   /**
    * An anatomical axis.
    *
@@ -117,19 +120,19 @@ public record JointMoment(
   /**
    * What the resistance tends to do.
    *
-   * @return a verb, as in "flex"
+   * @return a verb, as in "flex"; "nothing" below a millionth of a newton metre
    */
   public String tendsTo() {
-    return motion().verb(signed());
+    return size() < NOTHING ? "nothing" : motion().verb(signed());
   }
 
   /**
    * What opposes it.
    *
-   * @return as in "hip extensors"
+   * @return as in "hip extensors"; "nothing" below a millionth of a newton metre
    */
   public String opposedBy() {
-    return joint.muscles() + " " + motion().opposedBy(signed());
+    return size() < NOTHING ? "nothing" : joint.muscles() + " " + motion().opposedBy(signed());
   }
 
   /**

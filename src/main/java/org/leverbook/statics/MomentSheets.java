@@ -86,7 +86,18 @@ final class MomentSheets {
       row.add(moment.force().getNorm());
       rows.add(row);
     }
-    return new Sheet("Spine, " + position.name(), columns, rows, notes(position));
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "An arm is negative where the load's line passes behind the joint, so that the load tends to extend it. The arms"
+            + " hang from T1.");
+    notes.addAll(notes(position));
+    return new Sheet("Spine, " + position.name(), columns, rows, notes);
+  }
+
+  /** The main load's own moment, positive where it flexes. */
+  private static double loadSigned(JointMoment moment) {
+    double direction = Math.signum(moment.signed());
+    return direction * moment.from(moment.mainLoad());
   }
 
   /** Loads, body weight, then supports: the order in which a coach asks. */
@@ -101,8 +112,8 @@ final class MomentSheets {
   private static List<String> notes(Position position) {
     List<String> notes = new ArrayList<>();
     notes.add(
-        "Moments of paired joints are of one side. The floor's push is told as what it carries; \"from floor\" is only"
-            + " what one foot presses against the other.");
+        "Moments of paired joints are of one side. The floor's push is told as what it carries: the bar and the body's"
+            + " weight.");
     notes.add("Masses: " + position.body().person().table().source() + ".");
     notes.add(Caution.TEXT);
     return notes;

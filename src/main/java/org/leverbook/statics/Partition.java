@@ -11,7 +11,16 @@ import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Force;
 import org.leverbook.pose.Placement;
 
-/** Splits the moment at a joint into its sources, so that the parts add up exactly to the whole. */
+/**
+ * Splits the moment at a joint into its sources, so that the parts add up exactly to the whole.
+ *
+ * <p>A joint with the floor on its distal side (a leg) carries there the share s of the floor's
+ * vertical push, centred at p, where the whole push is centred at q. Every other source, with force
+ * F and moment M about the joint, is then taken to be borne by this leg as the wrench (-sF, -s(M +
+ * (p - q) x F)): its share, seen from where this foot presses. Over all feet these add up to the
+ * source itself, because the p average to q. On a floor that only pushes upward nothing remains of
+ * the floor; what friction adds stays under its name.
+ */
 final class Partition {
 
   private final Placement where;
@@ -49,6 +58,7 @@ final class Partition {
 
   private Map<String, JointMoment.Part> parts(int distal, Vector3D centre) {
     double carried = shareOfFloor(distal);
+    Vector3D offset = carried > 0 ? pressure(distal).subtract(pressure(0)) : Vector3D.ZERO;
     Map<String, JointMoment.Part> parts = new LinkedHashMap<>();
     Vector3D passedOn = Vector3D.ZERO;
     for (String source : loads.sources()) {
@@ -56,23 +66,24 @@ final class Partition {
         continue;
       }
       Vector3D own = loads.moment(source, distal, centre);
-      Vector3D whole = loads.moment(source, 0, centre);
-      Vector3D borne = whole.scalarMultiply(-carried);
-      passedOn = passedOn.add(whole.scalarMultiply(carried));
-      Vector3D line = loads.force(source, distal);
-      Vector3D lineMoment = own;
       if (carried > 0) {
-        line = loads.force(source, 0);
-        lineMoment = whole;
+        Vector3D line = loads.force(source, 0);
+        Vector3D whole = loads.moment(source, 0, centre);
+        Vector3D borne = whole.add(offset.crossProduct(line)).scalarMultiply(-carried);
+        passedOn = passedOn.subtract(borne);
+        parts.put(
+            source,
+            new JointMoment.Part(own.add(borne), line.scalarMultiply(carried), armOf(line, whole)));
+      } else {
+        Vector3D line = loads.force(source, distal);
+        parts.put(source, new JointMoment.Part(own, line, armOf(line, own)));
       }
-      Vector3D force = carried > 0 ? line.scalarMultiply(carried) : line;
-      parts.put(source, new JointMoment.Part(own.add(borne), force, armOf(line, lineMoment)));
     }
     if (loads.sources().contains(floor)) {
-      Vector3D rest = loads.moment(floor, distal, centre).add(passedOn);
       Vector3D push = loads.force(floor, distal);
       Vector3D pushMoment = loads.moment(floor, distal, centre);
-      parts.put(floor, new JointMoment.Part(rest, push, armOf(push, pushMoment)));
+      parts.put(
+          floor, new JointMoment.Part(pushMoment.add(passedOn), push, armOf(push, pushMoment)));
     }
     return parts;
   }
@@ -84,6 +95,13 @@ final class Partition {
     }
     double all = loads.force(floor, 0).getY();
     return all == 0 ? 0 : loads.force(floor, distal).getY() / all;
+  }
+
+  /** Where on the floor its push on the distal side acts, in the world, metres. */
+  private Vector3D pressure(int distal) {
+    Vector3D moment = loads.moment(floor, distal, Vector3D.ZERO);
+    double up = loads.force(floor, distal).getY();
+    return new Vector3D(moment.getZ() / up, 0, -moment.getX() / up);
   }
 
   /** Distance of a wrench's central axis: |F x M| / F². */

@@ -1,0 +1,123 @@
+package org.leverbook.lift;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Person;
+import org.leverbook.body.Side;
+import org.leverbook.data.DataTable;
+import org.leverbook.load.Barbell;
+import org.leverbook.pose.Placement;
+import org.leverbook.pose.Pose;
+import org.leverbook.statics.Fact;
+
+/**
+ * Tells how a hinge came out: the numbers of its posture, and what was wished, relaxed or assumed.
+ *
+ * @param hinge what was asked
+ * @param pose what was found
+ * @param ahead shoulders ahead of the bar, metres
+ * @param largestAhead the most the wish allows, metres
+ * @param bend trunk flexion taken up by the spine, radians
+ */
+record HingeReport(Hinge hinge, Pose pose, double ahead, double largestAhead, double bend) {
+
+  private static final DataTable SURVEY = DataTable.read("body/population_anthropometry.csv");
+
+  /** From the knee-ankle line to the front of the shin, metres: assumption, no source. */
+  private static final double SHIN_FRONT = 0.035;
+
+  /**
+   * Hand breadth at the knuckles, as the survey's mean share of stature (ANSUR II, Gordon et al.
+   * 2014), metres.
+   */
+  static double handBreadth(Person person) {
+    String sex = person.sex().word();
+    return person.metres()
+        * SURVEY
+            .only("hand breadth", r -> r.is("sex", sex) && r.is("dimension", "handbreadth"))
+            .number("mean_frac_stature");
+  }
+
+  List<Fact> facts() {
+    Placement where = pose.placed();
+    Vector3D shoulder = where.centre(JointId.SHOULDER.on(Side.RIGHT));
+    Vector3D hip = where.centre(JointId.HIP.on(Side.RIGHT));
+    double lean = Math.atan2(shoulder.getX() - hip.getX(), shoulder.getY() - hip.getY());
+    double shin = pose.angle(JointId.ANKLE, Side.RIGHT, "flexion");
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact("hip height", 100 * pose.rootPlace().getY(), "cm"));
+    facts.add(degrees("knee bend", pose.angle(JointId.KNEE, Side.RIGHT, "flexion")));
+    facts.add(degrees("hip flexion", pose.angle(JointId.HIP, Side.RIGHT, "flexion")));
+    facts.add(degrees("ankle flexion", shin));
+    facts.add(degrees("trunk lean", lean));
+    facts.add(degrees("spine flexion", bend));
+    facts.add(new Fact("shoulders ahead of the bar", 100 * ahead, "cm"));
+    return facts;
+  }
+
+  List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        String.format(
+            Locale.ROOT,
+            "Shoulders %.1f cm ahead of the bar; for this load 0 to %.1f cm were allowed (common practice, no source),"
+                + " and the value that brings the balance nearest to the middle of the foot was taken.",
+            100 * ahead,
+            100 * largestAhead));
+    if (bend > 0) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "The hips end at their published flexion of 120°; the spine takes up the rest: %.0f° of flexion, shared"
+                  + " over its levels.",
+              Math.toDegrees(bend)));
+    } else {
+      notes.add("The spine keeps its standing shape.");
+    }
+    double knee = Math.toDegrees(pose.angle(JointId.KNEE, Side.RIGHT, "flexion"));
+    double hip = Math.toDegrees(pose.angle(JointId.HIP, Side.RIGHT, "flexion"));
+    if (knee < STRAIGHT_KNEE && hip > STRAIGHT_KNEE_HIP) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "With knees this straight (%.0f°) most people's hips flex only 80 to 90° (from memory), here %.0f°: expect"
+                  + " more bend in the spine than shown.",
+              knee,
+              hip));
+    }
+    double overlap = shinBeyondBar();
+    if (overlap > 0) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "At the bar's height the shins would stand %.1f cm further forward than the bar lets them: a real lifter"
+                  + " rolls the bar that much ahead or raises the hips.",
+              100 * overlap));
+    }
+    notes.add("The head keeps in line with the trunk; the shoulder girdle hangs at rest.");
+    return notes;
+  }
+
+  /**
+   * How far the front of the shin would reach past the back of the bar, metres; negative where
+   * there is room.
+   */
+  double shinBeyondBar() {
+    Placement where = pose.placed();
+    Vector3D knee = where.centre(JointId.KNEE.on(Side.RIGHT));
+    Vector3D ankle = where.centre(JointId.ANKLE.on(Side.RIGHT));
+    double up = (hinge.barHeight() - ankle.getY()) / (knee.getY() - ankle.getY());
+    if (up < 0 || up > 1) {
+      return -1;
+    }
+    double shin = ankle.getX() + up * (knee.getX() - ankle.getX());
+    return shin + SHIN_FRONT - (hinge.barForward() - Barbell.GRIP_RADIUS);
+  }
+
+  private static Fact degrees(String name, double radians) {
+    return new Fact(name, Math.toDegrees(radians), "°");
+  }
+}
