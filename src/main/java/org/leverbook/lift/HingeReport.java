@@ -30,6 +30,14 @@ record HingeReport(Hinge hinge, Pose pose, double ahead, double largestAhead, do
   private static final double SHIN_FRONT = 0.035;
 
   /**
+   * Below this knee bend the hamstrings limit the hips first, at about the second angle; from
+   * memory, degrees.
+   */
+  private static final double STRAIGHT_KNEE = 45;
+
+  private static final double STRAIGHT_KNEE_HIP = 90;
+
+  /**
    * Hand breadth at the knuckles, as the survey's mean share of stature (ANSUR II, Gordon et al.
    * 2014), metres.
    */
