@@ -1,6 +1,8 @@
 package org.leverbook.body;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -12,6 +14,8 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param soles where each foot can press on the floor
  */
 public record Body(Person person, Links links, SegmentTree tree, List<SolePoint> soles) {
+
+  private static final Map<JointId, Double> FLEXION_SHARES = flexionShares();
 
   /**
    * A point of a sole.
@@ -57,7 +61,7 @@ public record Body(Person person, Links links, SegmentTree tree, List<SolePoint>
    * @return the fraction; all together 1
    */
   public static double flexionShare(JointId joint) {
-    return BodyBuilder.level(joint).optionalNumber("flex_share_trunk").orElse(0);
+    return FLEXION_SHARES.getOrDefault(joint, 0.0);
   }
 
   /**
@@ -77,5 +81,13 @@ public record Body(Person person, Links links, SegmentTree tree, List<SolePoint>
     return Math.min(
         JointRanges.limit("lumbar", "flexion") / lumbar,
         JointRanges.limit("thoracic", "flexion") / (all - lumbar));
+  }
+
+  private static Map<JointId, Double> flexionShares() {
+    Map<JointId, Double> shares = new EnumMap<>(JointId.class);
+    for (JointId joint : JointId.spine()) {
+      shares.put(joint, BodyBuilder.level(joint).optionalNumber("flex_share_trunk").orElse(0));
+    }
+    return shares;
   }
 }

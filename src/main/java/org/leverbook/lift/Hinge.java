@@ -11,6 +11,7 @@ import org.leverbook.display.Shown;
 import org.leverbook.load.Barbell;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Si;
 import org.leverbook.statics.Position;
 
 /**
@@ -117,7 +118,7 @@ public final class Hinge implements Shown {
   public Hinge hipHeight(Quantity<Length> height) {
     double knees = body.links().footHeight() + body.links().shank();
     double standing = stance.standingHipHeight(body);
-    double metres = Ask.length("hip height", height, 0, 10);
+    double metres = Si.metres(Ask.present("hip height", height, "cm(58)"));
     if (metres < knees || metres > standing) {
       throw new Refused(
           String.format(

@@ -29,10 +29,10 @@ import org.leverbook.statics.Position;
 final class HingeSolver {
 
   /**
-   * Bar mass, in body masses, at which the shoulders stand straight over the bar: common practice,
-   * no source.
+   * Bar mass, in body masses, at which the shoulders stand straight over the bar: about the
+   * heaviest lifts there are. Common practice, no source.
    */
-  private static final double STRAIGHT_OVER = 2.5;
+  private static final double STRAIGHT_OVER = 4;
 
   private static final double ANGLE_ACCURACY = 1e-12;
   private static final int MOST_STEPS = 200;

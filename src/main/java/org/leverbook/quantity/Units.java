@@ -172,6 +172,30 @@ public final class Units {
         : number + " " + unit;
   }
 
+  /**
+   * A quantity in a unit that is known only while running.
+   *
+   * @param <Q> what kind of quantity
+   * @param value a finite number
+   * @param unit its unit
+   * @return the quantity
+   * @throws Refused if the number is not finite
+   */
+  public static <Q extends Quantity<Q>> Quantity<Q> of(double value, Unit<Q> unit) {
+    return quantity(value, unit, symbol(unit));
+  }
+
+  /**
+   * A unit as a table's heading writes it.
+   *
+   * @param unit any unit
+   * @return as in "cm"; empty for a pure number
+   */
+  public static String symbol(Unit<?> unit) {
+    String symbol = unit.toString();
+    return symbol.equals("one") ? "" : symbol;
+  }
+
   private static <Q extends Quantity<Q>> Quantity<Q> quantity(
       double value, Unit<Q> unit, String word) {
     if (!Double.isFinite(value)) {

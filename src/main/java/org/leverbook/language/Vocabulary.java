@@ -1,0 +1,250 @@
+package org.leverbook.language;
+
+import java.util.function.Function;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Part;
+import org.leverbook.body.Person;
+import org.leverbook.body.SegmentTable;
+import org.leverbook.body.Sex;
+import org.leverbook.body.Side;
+import org.leverbook.lift.Hinge;
+import org.leverbook.load.Barbell;
+import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Units;
+import org.leverbook.statics.Position;
+import org.leverbook.study.Sweep;
+
+/**
+ * The words of every session: shell, script and notebook alike. Each is an ordinary Java method or
+ * constant.
+ *
+ * <p>Promises: nothing to extend, no annotations, no second syntax, it is just Java.
+ */
+public final class Vocabulary {
+
+  /** A man's lengths and masses. */
+  public static final Sex MALE = Sex.MALE;
+
+  /** A woman's lengths and masses. */
+  public static final Sex FEMALE = Sex.FEMALE;
+
+  /** The person's left. */
+  public static final Side LEFT = Side.LEFT;
+
+  /** The person's right. */
+  public static final Side RIGHT = Side.RIGHT;
+
+  /** Hip joint. */
+  public static final JointId HIP = JointId.HIP;
+
+  /** Knee joint. */
+  public static final JointId KNEE = JointId.KNEE;
+
+  /** Ankle joint. */
+  public static final JointId ANKLE = JointId.ANKLE;
+
+  /** Low back: sacrum to fifth lumbar vertebra. */
+  public static final JointId L5_S1 = JointId.L5_S1;
+
+  /** Low back: fourth to fifth lumbar vertebra. */
+  public static final JointId L4_L5 = JointId.L4_L5;
+
+  /** Low back: third to fourth lumbar vertebra. */
+  public static final JointId L3_L4 = JointId.L3_L4;
+
+  /** Where the rib cage begins. */
+  public static final JointId T12_L1 = JointId.T12_L1;
+
+  /** Mid back. */
+  public static final JointId T7_T8 = JointId.T7_T8;
+
+  /** Base of the neck. */
+  public static final JointId C7_T1 = JointId.C7_T1;
+
+  /** Shoulder joint. */
+  public static final JointId SHOULDER = JointId.SHOULDER;
+
+  /** Sternoclavicular joint, which carries the shoulder. */
+  public static final JointId SHOULDER_GIRDLE = JointId.SHOULDER_GIRDLE;
+
+  /** Elbow joint. */
+  public static final JointId ELBOW = JointId.ELBOW;
+
+  /** Wrist joint. */
+  public static final JointId WRIST = JointId.WRIST;
+
+  /** Hand on the bar. */
+  public static final JointId GRIP = JointId.GRIP;
+
+  /** Feet, for changing a build. */
+  public static final Part FOOT = Part.FOOT;
+
+  /** Ankle to knee, for changing a build. */
+  public static final Part SHANK = Part.SHANK;
+
+  /** Knee to hip, for changing a build. */
+  public static final Part THIGH = Part.THIGH;
+
+  /** Hip axis to the base of the neck, for changing a build. */
+  public static final Part TRUNK = Part.TRUNK;
+
+  /** Shoulder to elbow, for changing a build. */
+  public static final Part UPPER_ARM = Part.UPPER_ARM;
+
+  /** Elbow to wrist, for changing a build. */
+  public static final Part FOREARM = Part.FOREARM;
+
+  /** Wrist to fingertips, for changing a build. */
+  public static final Part HAND = Part.HAND;
+
+  /** Masses after de Leva (1996). */
+  public static final SegmentTable DE_LEVA_1996 = SegmentTable.DE_LEVA_1996;
+
+  /** Masses after Winter (2009). */
+  public static final SegmentTable WINTER_2009 = SegmentTable.WINTER_2009;
+
+  private Vocabulary() {}
+
+  /**
+   * A mass in kilograms, as in {@code kg(85)}.
+   *
+   * @param value kilograms
+   * @return the mass
+   */
+  public static Quantity<Mass> kg(double value) {
+    return Units.kg(value);
+  }
+
+  /**
+   * A mass in pounds, as in {@code lb(315)}.
+   *
+   * @param value pounds
+   * @return the mass
+   */
+  public static Quantity<Mass> lb(double value) {
+    return Units.lb(value);
+  }
+
+  /**
+   * A length in metres, as in {@code m(1.78)}.
+   *
+   * @param value metres
+   * @return the length
+   */
+  public static Quantity<Length> m(double value) {
+    return Units.m(value);
+  }
+
+  /**
+   * A length in centimetres, as in {@code cm(58)}.
+   *
+   * @param value centimetres
+   * @return the length
+   */
+  public static Quantity<Length> cm(double value) {
+    return Units.cm(value);
+  }
+
+  /**
+   * A length in inches, as in {@code inch(22)}.
+   *
+   * @param value inches
+   * @return the length
+   */
+  public static Quantity<Length> inch(double value) {
+    return Units.inch(value);
+  }
+
+  /**
+   * An angle in degrees, as in {@code deg(35)}.
+   *
+   * @param value degrees
+   * @return the angle
+   */
+  public static Quantity<Angle> deg(double value) {
+    return Units.deg(value);
+  }
+
+  /**
+   * A force in newtons, as in {@code newton(500)}.
+   *
+   * @param value newtons
+   * @return the force
+   */
+  public static Quantity<Force> newton(double value) {
+    return Units.newton(value);
+  }
+
+  /**
+   * A share in per cent, as in {@code percent(8)}.
+   *
+   * @param value per cent
+   * @return the share
+   */
+  public static Quantity<Dimensionless> percent(double value) {
+    return Units.percent(value);
+  }
+
+  /**
+   * A lifter of usual proportions, as in {@code person(MALE, kg(85), cm(178))}.
+   *
+   * @param sex {@code MALE} or {@code FEMALE}
+   * @param mass body mass, 30 to 300 kg
+   * @param stature standing height, 120 to 230 cm
+   * @return the person; change the build by {@code .longer(THIGH, percent(8))} and its like
+   * @throws Refused if a value is missing or outside
+   */
+  public static Person person(Sex sex, Quantity<Mass> mass, Quantity<Length> stature) {
+    return Person.of(sex, mass, stature);
+  }
+
+  /**
+   * A barbell with standard plates, as in {@code barbell(kg(140))}.
+   *
+   * @param mass bar and plates together, 0 to 600 kg
+   * @return the barbell
+   * @throws Refused if the mass is missing or outside
+   */
+  public static Barbell barbell(Quantity<Mass> mass) {
+    return Barbell.of(mass);
+  }
+
+  /**
+   * A hip hinge of this lifter, as in {@code
+   * hinge(lifter).holding(barbell(kg(140))).hipHeight(cm(58)).start()}.
+   *
+   * @param lifter who lifts
+   * @return the hinge, hands still empty
+   */
+  public static Hinge hinge(Person lifter) {
+    return Hinge.of(lifter);
+  }
+
+  /**
+   * One quantity varied, as in {@code sweep("hip height", cm(50), cm(72), 23, h ->
+   * pull.hipHeight(h).start())}.
+   *
+   * @param <Q> what kind of quantity
+   * @param name what is varied
+   * @param from first value
+   * @param to last value
+   * @param values how many, both ends included
+   * @param position from a value to a position
+   * @return the sweep; what cannot be held is kept as a row with its reason
+   * @throws Refused if the range is no range
+   */
+  public static <Q extends Quantity<Q>> Sweep sweep(
+      String name,
+      Quantity<Q> from,
+      Quantity<Q> to,
+      int values,
+      Function<Quantity<Q>, Position> position) {
+    return Sweep.over(name, from, to, values, position);
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * The words preloaded in every session: {@link org.leverbook.language.Vocabulary}. Thin: a word
+ * only calls the rooms above.
+ */
+package org.leverbook.language;
