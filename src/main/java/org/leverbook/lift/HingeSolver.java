@@ -116,7 +116,7 @@ final class HingeSolver {
     Pose straight = pose(ahead, 0);
     double range = hipRange();
     if (hipFlexion(straight) <= range) {
-      return new Found(straight, ahead, 0);
+      return new Found(holding(straight), ahead, 0);
     }
     double most = Body.largestTrunkFlexion();
     double left = hipFlexion(pose(ahead, most)) - range;
@@ -131,7 +131,7 @@ final class HingeSolver {
               Math.toDegrees(range)));
     }
     double bend = root(f -> hipFlexion(pose(ahead, f)) - range, 0, most);
-    return new Found(pose(ahead, bend), ahead, bend);
+    return new Found(holding(pose(ahead, bend)), ahead, bend);
   }
 
   private double hipRange() {
@@ -143,6 +143,7 @@ final class HingeSolver {
     return pose.angle(JointId.HIP, Side.RIGHT, "flexion");
   }
 
+  /** Pelvis, spine and legs in place; the arms still hang by the trunk. */
   private Pose pose(double ahead, double bend) {
     Pose bent = bent(bend);
     Vector3D trunk = trunk(bent);
@@ -151,28 +152,30 @@ final class HingeSolver {
     Vector3D line = shoulder.subtract(hip);
     double lean = Math.atan2(line.getX(), line.getY()) - Math.atan2(trunk.getX(), trunk.getY());
     Pose placed = bent.rootAt(hip, Frame.leanedForward(lean));
-    Pose standing = hinge.feet().under(placed, body);
+    return hinge.feet().under(placed, body);
+  }
+
+  /** Lets both arms hang straight to the bar. */
+  private Pose holding(Pose standing) {
+    Pose holding = standing;
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       Vector3D grip =
           new Vector3D(hinge.barForward(), hinge.barHeight(), side.sign() * hinge.gripHalfWidth());
-      standing = Limbs.hang(standing, body, side, grip);
+      holding = Limbs.hang(holding, body, side, grip);
     }
-    return standing;
+    return holding;
   }
 
   /** The spine bent forward by an angle shared over its levels, everything else neutral. */
   private Pose bent(double bend) {
-    Pose pose = Pose.neutral(body.tree());
-    if (bend == 0) {
-      return pose;
-    }
+    double[] angles = new double[body.tree().angles()];
     for (JointId level : JointId.spine()) {
       double share = Body.flexionShare(level);
       if (share > 0) {
-        pose = pose.with(level.word(), share * bend, 0, 0);
+        angles[body.tree().angleOf(level.word(), "flexion")] = share * bend;
       }
     }
-    return pose;
+    return Pose.of(body.tree(), angles, Vector3D.ZERO, Frame.WORLD);
   }
 
   /** From the middle of the hips to the middle of the shoulders, in the pelvis frame. */
