@@ -120,6 +120,7 @@ public final class Hinge implements Shown {
     double standing = stance.standingHipHeight(body);
     double metres = Si.metres(Ask.present("hip height", height, "cm(58)"));
     if (metres < knees || metres > standing) {
+      String slip = Ask.lengthSlip(metres, knees, standing);
       throw new Refused(
           String.format(
               Locale.ROOT,
@@ -129,7 +130,7 @@ public final class Hinge implements Shown {
               metres < knees ? "below the knees" : "above standing",
               100 * knees,
               100 * standing,
-              slip(metres, knees, standing)));
+              slip.isEmpty() ? "" : " " + slip));
     }
     return said(Given.HIP_HEIGHT, metres);
   }
@@ -253,23 +254,6 @@ public final class Hinge implements Shown {
 
   Hinge said(Given what, double said) {
     return new Hinge(body, bar, what, said, barHeight, barAhead, gripHalfWidth, stance);
-  }
-
-  private static String slip(double metres, double low, double high) {
-    double inches = metres * 2.54;
-    if (metres / 100 >= low && metres / 100 <= high) {
-      return String.format(
-          Locale.ROOT, " Were centimetres read as metres? Then write cm(%.4g).", metres);
-    }
-    if (metres * 100 >= low && metres * 100 <= high) {
-      return String.format(
-          Locale.ROOT, " Were metres read as centimetres? Then write m(%.4g).", 100 * metres);
-    }
-    if (inches >= low && inches <= high) {
-      return String.format(
-          Locale.ROOT, " Were inches read as centimetres? Then write inch(%.4g).", 100 * metres);
-    }
-    return "";
   }
 
   @Override

@@ -21,8 +21,14 @@ import org.leverbook.statics.Fact;
  * @param ahead shoulders ahead of the bar, metres
  * @param largestAhead the most the wish allows, metres
  * @param bend trunk flexion taken up by the spine, radians
+ * @param offMiddle how far the common centre of lifter and bar is ahead of the middle of the foot,
+ *     metres
  */
-record HingeReport(Hinge hinge, Pose pose, double ahead, double largestAhead, double bend) {
+record HingeReport(
+    Hinge hinge, Pose pose, double ahead, double largestAhead, double bend, double offMiddle) {
+
+  /** Below this share of the foot a standing lifter feels the heels: common practice, no source. */
+  private static final double ON_THE_HEELS = 0.35;
 
   private static final DataTable SURVEY = DataTable.read("body/population_anthropometry.csv");
 
@@ -95,6 +101,16 @@ record HingeReport(Hinge hinge, Pose pose, double ahead, double largestAhead, do
                   + " more bend in the spine than shown.",
               knee,
               hip));
+    }
+    double share = 0.5 + offMiddle / hinge.body().links().footLength();
+    if (share < ON_THE_HEELS) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "The balance is near the heels (%.0f %% of the foot): with the bar over the middle of the foot and the"
+                  + " shoulders near above it, the lifter's own weight is behind. A real lifter leans further over a"
+                  + " light bar, or lets it hang further ahead.",
+              100 * share));
     }
     double overlap = shinBeyondBar();
     if (overlap > 0) {

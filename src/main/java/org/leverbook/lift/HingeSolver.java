@@ -62,7 +62,13 @@ final class HingeSolver {
       throw new Refused(e.getMessage() + " " + advice(), e);
     }
     HingeReport report =
-        new HingeReport(hinge, found.pose(), found.ahead(), largestAhead(), found.bend());
+        new HingeReport(
+            hinge,
+            found.pose(),
+            found.ahead(),
+            largestAhead(),
+            found.bend(),
+            offMiddle(found.pose()));
     List<org.leverbook.load.Load> loads = hinge.bar().mass() > 0 ? List.of(hinge.bar()) : List.of();
     return Position.standing(
         "hinge, start", body, found.pose(), loads, report.facts(), report.notes());

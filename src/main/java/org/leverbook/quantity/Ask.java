@@ -91,7 +91,15 @@ public final class Ask {
     return value;
   }
 
-  private static String lengthSlip(double metres, double low, double high) {
+  /**
+   * The likely slip behind a length outside its range.
+   *
+   * @param metres what was given
+   * @param low lowest metres allowed
+   * @param high highest metres allowed
+   * @return a question with the repaired value, or empty where no usual slip explains it
+   */
+  public static String lengthSlip(double metres, double low, double high) {
     if (metres < 0) {
       return "A length cannot be negative: is the minus a slip?";
     }

@@ -122,7 +122,8 @@ final class Reactions {
       double share = pushes[i] > 0 ? 1 : 1e-9;
       for (int r = 0; r < 3; r++) {
         for (int c = 0; c < 3; c++) {
-          curvature.addToEntry(r, c, share * rows[i][r] * rows[i][c]);
+          // In this order the two mirror entries round alike: the matrix must be exactly symmetric.
+          curvature.addToEntry(r, c, rows[i][r] * rows[i][c] * share);
         }
       }
     }
