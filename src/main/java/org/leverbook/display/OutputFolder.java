@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -70,11 +72,11 @@ public final class OutputFolder {
   public static Path write(String name, byte[] bytes) {
     Path target = resolve(name);
     Path parent = target.toAbsolutePath().getParent();
-    Path draft = null;
+    // Not a temporary file of the system's making: those are closed to every other user.
+    Path draft = parent.resolve(".writing-" + UUID.randomUUID() + ".tmp");
     try {
       Files.createDirectories(parent);
-      draft = Files.createTempFile(parent, ".writing-", ".tmp");
-      Files.write(draft, bytes);
+      Files.write(draft, bytes, StandardOpenOption.CREATE_NEW);
       moveInto(target, draft);
       return target;
     } catch (IOException e) {
@@ -93,9 +95,6 @@ public final class OutputFolder {
   }
 
   private static void discard(Path draft) {
-    if (draft == null) {
-      return;
-    }
     try {
       Files.deleteIfExists(draft);
     } catch (IOException ignored) {

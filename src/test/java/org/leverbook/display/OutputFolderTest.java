@@ -51,6 +51,16 @@ class OutputFolderTest {
   }
 
   @Test
+  void a_saved_file_can_be_read_by_whoever_can_read_its_neighbours() throws IOException {
+    Path saved = OutputFolder.write("a.txt", "one");
+    Path neighbour = Files.writeString(saved.resolveSibling("b.txt"), "two");
+    if (Files.getFileStore(saved).supportsFileAttributeView("posix")) {
+      assertThat(Files.getPosixFilePermissions(saved))
+          .isEqualTo(Files.getPosixFilePermissions(neighbour));
+    }
+  }
+
+  @Test
   void an_absolute_path_is_taken_as_it_is() {
     Path elsewhere = folder.resolve("elsewhere.txt").toAbsolutePath();
     assertThat(OutputFolder.write(elsewhere.toString(), "x")).isEqualTo(elsewhere);
