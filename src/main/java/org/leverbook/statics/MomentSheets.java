@@ -77,7 +77,7 @@ final class MomentSheets {
       List<Object> row = new ArrayList<>();
       row.add(level.word());
       row.add(CM * moment.centre().getY());
-      row.add(CM * moment.arm());
+      row.add(CM * signedArm(moment));
       row.add(moment.size());
       row.add(moment.tendsTo());
       row.add(moment.opposedBy());
@@ -94,10 +94,12 @@ final class MomentSheets {
     return new Sheet("Spine, " + position.name(), columns, rows, notes);
   }
 
-  /** The main load's own moment, positive where it flexes. */
-  private static double loadSigned(JointMoment moment) {
-    double direction = Math.signum(moment.signed());
-    return direction * moment.from(moment.mainLoad());
+  /** The arm, negative where the main load extends the joint. */
+  private static double signedArm(JointMoment moment) {
+    JointMoment.Part load = moment.parts().get(moment.mainLoad());
+    boolean extending =
+        load != null && load.moment().dotProduct(moment.axes().get(moment.main()).direction()) < 0;
+    return extending ? -moment.arm() : moment.arm();
   }
 
   /** Loads, body weight, then supports: the order in which a coach asks. */
@@ -113,7 +115,7 @@ final class MomentSheets {
     List<String> notes = new ArrayList<>();
     notes.add(
         "Moments of paired joints are of one side. The floor's push is told as what it carries: the bar and the body's"
-            + " weight.");
+            + " weight. What each source gives counts in the direction of the whole: a negative part works against it.");
     notes.add("Masses: " + position.body().person().table().source() + ".");
     notes.add(Caution.TEXT);
     return notes;
