@@ -120,6 +120,21 @@ class StandingTest {
   }
 
   @Test
+  void on_a_floor_that_only_pushes_upward_every_leg_passes_the_whole_push_on_to_what_it_carries() {
+    int joints = 0;
+    for (Position position : POSITIONS) {
+      for (JointMoment moment : position.all()) {
+        if (moment.force().getY() > 0) {
+          assertThat(moment.parts().get("floor").moment().getNorm()).isLessThan(1e-8);
+          joints++;
+        }
+      }
+    }
+    // Hip, knee and ankle of every leg that carries more than its own weight.
+    assertThat(joints).isGreaterThan(500);
+  }
+
+  @Test
   void over_both_legs_the_shares_of_a_load_add_up_to_the_load() {
     for (Position position : POSITIONS) {
       NetLoads net = NetLoads.of(position.placement(), position.forces(), Gravity.VECTOR);
