@@ -27,6 +27,14 @@ final class JointBuilder {
 
   private static List<Freedom> freedoms(JointId id, Side side) {
     return switch (id) {
+      case HIP, KNEE, ANKLE, BALL -> leg(id, side);
+      case SHOULDER_GIRDLE, SHOULDER, ELBOW, FOREARM, WRIST, GRIP -> arm(id, side);
+      default -> spine(id);
+    };
+  }
+
+  private static List<Freedom> leg(JointId id, Side side) {
+    return switch (id) {
       case HIP ->
           List.of(
               // Published range: American Academy of Orthopaedic Surgeons, from memory
@@ -65,13 +73,19 @@ final class JointBuilder {
               // No published range for turning the foot under the shank was found; knee and hip
               // give most of it.
               rotation(side, Motion.ROTATION, Math.toRadians(30), Math.toRadians(30)));
-      case BALL ->
+      // The ball of the foot.
+      default ->
           List.of(
               new Freedom(
                   Motion.FLEXION,
                   Vector3D.MINUS_K,
                   -limit("first_mtp", "extension"),
                   limit("first_mtp", "flexion")));
+    };
+  }
+
+  private static List<Freedom> arm(JointId id, Side side) {
+    return switch (id) {
       case SHOULDER_GIRDLE ->
           List.of(
               rotation(
@@ -125,8 +139,8 @@ final class JointBuilder {
                   new Vector3D(side.sign(), 0, 0),
                   -limit("wrist", "radial_deviation"),
                   limit("wrist", "ulnar_deviation")));
-      case GRIP -> List.of(flexion(Motion.FLEXION, 0, Math.PI / 2));
-      default -> spine(id);
+      // The grip: fingers close a quarter turn. Common practice, no source.
+      default -> List.of(flexion(Motion.FLEXION, 0, Math.PI / 2));
     };
   }
 

@@ -67,6 +67,20 @@ public record JointMoment(
   }
 
   /**
+   * The moment at a joint of any tree that no floor holds up: a limb, or a lever of a textbook,
+   * whose root is held still.
+   *
+   * @param loads what acts, already summed
+   * @param joint the joint's full name, as in "right elbow"
+   * @param mainLoad the source that arms are taken to; may be empty
+   * @return what the resistance asks of it
+   */
+  public static JointMoment of(NetLoads loads, String joint, String mainLoad) {
+    int distal = loads.where().tree().distalOf(joint);
+    return new Partition(loads.where(), loads, "", mainLoad).at(distal);
+  }
+
+  /**
    * The moment about the main axis.
    *
    * @return newton metres, zero or more; its direction is told by {@link #tendsTo()}

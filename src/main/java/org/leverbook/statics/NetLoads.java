@@ -79,6 +79,15 @@ public final class NetLoads {
   }
 
   /**
+   * Where the tree is.
+   *
+   * @return the placement the sums were made in
+   */
+  public Placement where() {
+    return where;
+  }
+
+  /**
    * All sources: loads and supports in the order they were given, body weight last.
    *
    * @return an unmodifiable list
