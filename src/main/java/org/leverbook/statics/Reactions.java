@@ -122,7 +122,8 @@ final class Reactions {
       double share = pushes[i] > 0 ? 1 : 1e-9;
       for (int r = 0; r < 3; r++) {
         for (int c = 0; c < 3; c++) {
-          curvature.addToEntry(r, c, share * rows[i][r] * rows[i][c]);
+          // The product of the two comes first, so that the matrix is symmetric to the last bit.
+          curvature.addToEntry(r, c, share * (rows[i][r] * rows[i][c]));
         }
       }
     }
