@@ -56,9 +56,15 @@ final class Caption {
     all.add(meaning(view));
     hidden(view).ifPresent(all::add);
     all.addAll(position.notes());
-    all.add("Sources: " + String.join("; ", position.body().sources()) + ".");
+    all.add("Sources: " + String.join("; ", sources(position)) + ".");
     all.add(Caution.TEXT);
     return all;
+  }
+
+  /** Those that the head of the page does not name already. */
+  private static List<String> sources(Position position) {
+    String head = position.body().person().text();
+    return position.body().sources().stream().filter(s -> !head.contains(s)).toList();
   }
 
   private static String meaning(SideView view) {

@@ -38,11 +38,7 @@ record DrawnArm(JointId id, Vector2D joint, Vector2D foot, JointMoment moment) {
 
   /** What a coach calls it. */
   String name() {
-    return switch (id) {
-      case L5_S1 -> "low back (L5/S1)";
-      case T7_T8 -> "mid back (T7/T8)";
-      default -> id.paired() ? id.word() + " (each side)" : id.word();
-    };
+    return JointNames.of(id);
   }
 
   /** Arm and moment. */

@@ -6,6 +6,7 @@ import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.statics.Position;
+import org.leverbook.study.Sweep;
 
 /** Draws positions and sweeps. */
 public final class FigureIllustrator implements Illustrator {
@@ -17,6 +18,10 @@ public final class FigureIllustrator implements Illustrator {
     if (subject instanceof Position position) {
       SideView view = SideView.of(position, joints.isEmpty() ? SideView.USUAL : joints);
       return Optional.of(PositionPicture.of(view, FigureStyle.PRINT));
+    }
+    if (subject instanceof Sweep sweep) {
+      return Optional.of(
+          Plots.picture(sweep, joints.isEmpty() ? Plots.usual() : joints, FigureStyle.PRINT));
     }
     return Optional.empty();
   }

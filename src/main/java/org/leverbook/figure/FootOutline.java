@@ -40,15 +40,17 @@ final class FootOutline {
             new double[][] {
               {-0.52 * ankle, 0.15 * -sole},
               {0.50 * ankle, 0.12 * -sole},
-              {0.50 * ball.getX(), 0.40 * sole},
-              {0.97 * ball.getX(), 0.58 * sole},
-              {1.08 * ball.getX(), 0.80 * sole},
-              {1.04 * ball.getX(), sole},
-              {0.45 * ball.getX(), 0.985 * sole},
-              {0.55 * heel, sole},
-              {0.90 * heel, 0.97 * sole},
-              {heel, 0.72 * sole},
-              {0.88 * heel, 0.35 * sole},
+              {0.42 * ball.getX(), 0.22 * sole},
+              {0.78 * ball.getX(), 0.48 * sole},
+              {1.08 * ball.getX(), 0.72 * sole},
+              {1.02 * ball.getX(), 0.97 * sole},
+              {0.92 * ball.getX(), sole},
+              {0.60 * ball.getX(), sole},
+              {0.30 * heel, sole},
+              {0.72 * heel, sole},
+              {0.95 * heel, 0.90 * sole},
+              {heel, 0.70 * sole},
+              {0.92 * heel, 0.38 * sole},
             });
     double toeSole = toeTip(toes).getY();
     Shape front =
@@ -59,7 +61,9 @@ final class FootOutline {
               {0.45 * tip, 0.34 * -sole + toeSole},
               {0.90 * tip, 0.20 * -sole + toeSole},
               {tip, 0.08 * -sole + toeSole},
-              {0.90 * tip, toeSole},
+              {0.97 * tip, 0.03 * -sole + toeSole},
+              {0.85 * tip, toeSole},
+              {0.30 * tip, toeSole},
               {-0.20 * tip, toeSole},
             });
     return List.of(main, front);

@@ -22,7 +22,7 @@ final class LabelPlacer {
   private static final double GAP = 6;
   private static final double OVER_LINE = 400;
   private static final double CROSSING = 120;
-  private static final double OVER_BODY = 150;
+  private static final double OVER_BODY = 420;
   private static final int ROUNDS = 3;
 
   private final Rectangle2D page;

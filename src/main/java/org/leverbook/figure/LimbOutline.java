@@ -26,7 +26,7 @@ record LimbOutline(Vector2D from, Vector2D to, Vector2D forward, List<Station> s
   record Station(double along, double front, double back) {}
 
   /** The rounded ends reach this share of the end's half-thickness beyond the joint. */
-  private static final double CAP = 0.8;
+  private static final double CAP = 0.7;
 
   Path2D path() {
     Vector2D axis = to.subtract(from);

@@ -35,6 +35,9 @@ final class PositionPage {
     this.scale = PageScale.fitted(view, WIDTH, head);
     this.body = new Area();
     view.body().forEach(piece -> body.add(scale.onPage(piece.area())));
+    view.bar()
+        .map(bar -> new Area(Curves.disc(bar.centre(), bar.plate())))
+        .ifPresent(plate -> body.add(scale.onPage(plate)));
   }
 
   static Drawing drawing(SideView view, FigureStyle style) {
@@ -207,7 +210,6 @@ final class PositionPage {
               new Line2D.Double(placed.from(), placed.to()),
               Pen.solid(placed.label().colour(), 0.9)));
     }
-    content.add(new Form(box, style.paper(), 0.82, null));
     content.add(
         Form.filled(
             new Rectangle2D.Double(box.getX(), box.getY() + 2, 3, box.getHeight() - 4),
@@ -221,7 +223,7 @@ final class PositionPage {
               placed.label().sizeOf(i),
               i == 0,
               i < 2 ? style.ink() : style.quiet(),
-              false));
+              true));
     }
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("class", "label");

@@ -9,7 +9,6 @@ import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
-import org.leverbook.figure.LimbOutline.Station;
 import org.leverbook.pose.Placement;
 
 /** Pelvis, trunk along the levels of the spine, neck and head. */
@@ -30,7 +29,6 @@ final class TrunkOutline {
 
   Area area() {
     Area area = new Area(trunk());
-    area.add(new Area(neck()));
     area.add(new Area(head()));
     return area;
   }
@@ -58,6 +56,7 @@ final class TrunkOutline {
   private List<Depth> depths() {
     double waist = girths.depth("waistdepth");
     double chest = girths.depth("chestdepth");
+    double neck = girths.diameter("neckcircumference");
     return List.of(
         new Depth(JointId.L5_S1, 0.33 * waist, 0.66 * waist),
         new Depth(JointId.L3_L4, 0.31 * waist, 0.67 * waist),
@@ -66,21 +65,10 @@ final class TrunkOutline {
         new Depth(JointId.T8_T9, 0.27 * chest, 0.72 * chest),
         new Depth(JointId.T5_T6, 0.26 * chest, 0.70 * chest),
         new Depth(JointId.T3_T4, 0.26 * chest, 0.55 * chest),
-        new Depth(JointId.T1_T2, 0.26 * chest, 0.36 * chest));
-  }
-
-  private Shape neck() {
-    double neck = girths.diameter("neckcircumference");
-    int head = where.tree().distalOf(JointId.HEAD.word());
-    return new LimbOutline(
-            seen(JointId.C7_T1),
-            seen(JointId.HEAD),
-            BodyOutline.seen(where.frame(head).x()),
-            List.of(
-                new Station(0.0, 0.56 * neck, 0.56 * neck),
-                new Station(0.5, 0.50 * neck, 0.47 * neck),
-                new Station(1.0, 0.50 * neck, 0.46 * neck)))
-        .path();
+        new Depth(JointId.T1_T2, 0.25 * chest, 0.36 * chest),
+        new Depth(JointId.C6_C7, 0.53 * neck, 0.62 * neck),
+        new Depth(JointId.C3_C4, 0.50 * neck, 0.46 * neck),
+        new Depth(JointId.C1_C2, 0.49 * neck, 0.42 * neck));
   }
 
   /** A plain profile; its length is measured, its features are drawn by eye. */
@@ -124,9 +112,5 @@ final class TrunkOutline {
   private Vector2D beside(JointId level, double forward) {
     int vertebra = where.tree().distalOf(level.on(Side.MIDLINE));
     return BodyOutline.seen(where.toWorld(vertebra, new Vector3D(forward, 0, 0)));
-  }
-
-  private Vector2D seen(JointId joint) {
-    return BodyOutline.seen(where.centre(joint.word()));
   }
 }
