@@ -3,6 +3,7 @@ package org.leverbook.figure;
 import java.awt.geom.Area;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
@@ -30,21 +31,19 @@ final class BodyInk {
       String fill = piece.far() ? style.farFlesh() : style.flesh();
       Pen edge = Pen.solid(style.edge(), piece.far() ? 0.7 : 1);
       pieces.add(
-          new Group(
-              Map.of("class", "body", "data-part", piece.name()).entrySet().stream()
-                  .sorted(Map.Entry.comparingByKey())
-                  .collect(
-                      java.util.stream.Collectors.toMap(
-                          Map.Entry::getKey,
-                          Map.Entry::getValue,
-                          (a, b) -> a,
-                          java.util.LinkedHashMap::new)),
-              List.of(new Form(area, fill, 1, edge))));
+          new Group(attributes("body", piece.name()), List.of(new Form(area, fill, 1, edge))));
     }
     view.bar().ifPresent(bar -> pieces.add(bar(bar)));
     pieces.add(spine());
     pieces.add(joints());
     return pieces;
+  }
+
+  private static Map<String, String> attributes(String kind, String part) {
+    Map<String, String> attributes = new LinkedHashMap<>();
+    attributes.put("class", kind);
+    attributes.put("data-part", part);
+    return attributes;
   }
 
   private Group spine() {

@@ -64,14 +64,14 @@ final class BodyOutline {
             new Station(0.25, 0.44 * thigh, 0.49 * thigh),
             new Station(0.55, 0.43 * thigh, 0.38 * thigh),
             new Station(0.80, 0.50 * above, 0.46 * above),
-            new Station(0.98, 0.46 * above, 0.40 * above)));
+            new Station(0.98, 0.46 * above, 0.44 * above)));
     add(
         leg,
         limb(
             JointId.KNEE,
             JointId.ANKLE,
             side,
-            new Station(0.02, 0.42 * above, 0.38 * above),
+            new Station(0.02, 0.44 * above, 0.42 * above),
             new Station(0.12, 0.38 * calf, 0.46 * calf),
             new Station(0.32, 0.36 * calf, 0.60 * calf),
             new Station(0.60, 0.31 * calf, 0.42 * calf),

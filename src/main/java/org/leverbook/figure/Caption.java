@@ -3,6 +3,7 @@ package org.leverbook.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.leverbook.display.Caution;
 import org.leverbook.load.Load;
@@ -55,6 +56,7 @@ final class Caption {
     all.add(capital(position.balance().text()) + ".");
     all.add(meaning(view));
     hidden(view).ifPresent(all::add);
+    missing(view).ifPresent(all::add);
     all.addAll(position.notes());
     all.add("Sources: " + String.join("; ", sources(position)) + ".");
     all.add(Caution.TEXT);
@@ -70,7 +72,7 @@ final class Caption {
   private static String meaning(SideView view) {
     if (view.arms().isEmpty()) {
       return view.holdsSomething()
-          ? "No arm was asked for; the line is the load's line of force."
+          ? "The dashed line is the load's line of force."
           : "Nothing is held, so no arms are drawn: the line is that of the body's own weight, through its centre of"
               + " mass, and each joint carries only its share of it.";
     }
@@ -82,7 +84,17 @@ final class Caption {
         + " and of the body's own weight together, in N·m.";
   }
 
-  private static java.util.Optional<String> hidden(SideView view) {
+  private static Optional<String> missing(SideView view) {
+    if (view.without().isEmpty() || !view.holdsSomething()) {
+      return Optional.empty();
+    }
+    String joints =
+        view.without().stream().map(JointNames::of).distinct().collect(Collectors.joining(", "));
+    return Optional.of(
+        "No arm to: " + joints + "; the " + view.line().source() + " does not act beyond.");
+  }
+
+  private static Optional<String> hidden(SideView view) {
     List<String> parts = new ArrayList<>();
     for (DrawnArm arm : view.arms()) {
       if (arm.hidden() > 0) {
@@ -107,8 +119,8 @@ final class Caption {
       }
     }
     return parts.isEmpty()
-        ? java.util.Optional.empty()
-        : java.util.Optional.of(
+        ? Optional.empty()
+        : Optional.of(
             "The side view hides what runs sideways; in space the line of force of the hand is this far away: "
                 + String.join("; ", parts)
                 + ".");

@@ -67,6 +67,6 @@ record DrawnArm(JointId id, Vector2D joint, Vector2D foot, JointMoment moment) {
                         Locale.ROOT, "%s %s%.0f", source, from < 0 ? "−" : "", Math.abs(from)));
               }
             });
-    return share.toString();
+    return share.isEmpty() ? "" : share + " N·m";
   }
 }

@@ -5,6 +5,7 @@ import java.awt.Graphics;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.font.TextLayout;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -26,7 +27,11 @@ final class LetterGraphics extends SVGGraphics2D {
 
   private static final long serialVersionUID = 1L;
 
-  private record Known(String text, Font font) {}
+  /** XChart turns the title of the upright axis by this before it takes the outline. */
+  private static final AffineTransform UPRIGHT =
+      AffineTransform.getRotateInstance(-Math.PI / 2, 0, 0);
+
+  private record Known(String text, Font font, boolean upright) {}
 
   private final transient Supplier<Set<String>> texts;
   private final transient Map<String, Known> outlines;
@@ -61,10 +66,15 @@ final class LetterGraphics extends SVGGraphics2D {
       super.fill(shape);
       return;
     }
-    Font before = getFont();
+    Font fontBefore = getFont();
+    AffineTransform placeBefore = getTransform();
     setFont(known.font());
+    if (known.upright()) {
+      transform(UPRIGHT);
+    }
     drawString(known.text(), 0f, 0f);
-    setFont(before);
+    setTransform(placeBefore);
+    setFont(fontBefore);
   }
 
   private Known known(Shape shape) {
@@ -79,9 +89,11 @@ final class LetterGraphics extends SVGGraphics2D {
     FontRenderContext context = getFontRenderContext();
     for (String text : texts.get()) {
       for (Font font : fonts) {
-        Known known = new Known(text, font);
-        if (!outlines.containsValue(known)) {
-          outlines.put(key(new TextLayout(text, font, context).getOutline(null)), known);
+        Known level = new Known(text, font, false);
+        if (!outlines.containsValue(level)) {
+          TextLayout layout = new TextLayout(text, font, context);
+          outlines.put(key(layout.getOutline(null)), level);
+          outlines.put(key(layout.getOutline(UPRIGHT)), new Known(text, font, true));
         }
       }
     }

@@ -95,6 +95,7 @@ public final class Plots {
                   .build();
           styled(made[0].getStyler(), style);
           spanned(made[0], sweep, joints);
+          zeroLine(made[0], style);
           List<FigureStyle.Accent> accents = style.accents(joints);
           for (int i = 0; i < joints.size(); i++) {
             series(made[0], sweep, joints.get(i), accents.get(i));
@@ -119,6 +120,22 @@ public final class Plots {
     double room = Math.max(1, 0.05 * (high - low));
     chart.getStyler().setYAxisMin(low < 0 ? low - room : 0.0);
     chart.getStyler().setYAxisMax(high + room);
+  }
+
+  /**
+   * Where the resistance changes over from flexing to extending. Of uneven places on purpose:
+   * XChart takes its tick marks from the first series where that is evenly spaced, odd decimals and
+   * all, and round numbers otherwise.
+   */
+  private static void zeroLine(XYChart chart, FigureStyle style) {
+    double low = chart.getStyler().getXAxisMin();
+    double high = chart.getStyler().getXAxisMax();
+    double[] x = {low, low + 0.3 * (high - low), high};
+    XYSeries zero = chart.addSeries("zero", x, new double[3]);
+    zero.setShowInLegend(false);
+    zero.setMarker(SeriesMarkers.NONE);
+    zero.setLineColor(Color.decode(style.quiet()));
+    zero.setLineStyle(new BasicStroke(1));
   }
 
   private static void series(XYChart chart, Sweep sweep, JointId joint, FigureStyle.Accent accent) {
@@ -154,6 +171,7 @@ public final class Plots {
     styler.setLocale(Locale.ROOT);
     styler.setChartBackgroundColor(paper).setChartFontColor(ink);
     styler.setChartTitleBoxVisible(false);
+    styler.setChartTitlePadding(12);
     styler.setChartTitleFont(plain.deriveFont(Font.BOLD, (float) style.title()));
     styler.setLegendFont(plain.deriveFont((float) style.label()));
     styler.setLegendPosition(Styler.LegendPosition.OutsideE);
@@ -161,6 +179,8 @@ public final class Plots {
     styler.setLegendSeriesLineLength(42);
     styler.setPlotBackgroundColor(paper).setPlotBorderColor(Color.decode(style.quiet()));
     styler.setPlotGridLinesColor(Color.decode(style.flesh()));
+    styler.setPlotGridLinesStroke(new BasicStroke(1));
+    styler.setXAxisTickMarkSpacingHint(70);
     styler.setMarkerSize(7);
     styler.setAxisTitleFont(plain.deriveFont((float) style.label()));
     styler.setAxisTickLabelsFont(plain);

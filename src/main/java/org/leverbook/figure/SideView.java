@@ -24,6 +24,7 @@ import org.leverbook.statics.Position;
  * @param joints centres of the near limbs' joints
  * @param line the load's line of force; when nothing is held, the body's own weight
  * @param arms the perpendicular arms to that line; none when nothing is held
+ * @param without joints that were asked for but have no arm, as nothing beyond them is loaded
  * @param bar the bar, where one is held
  */
 record SideView(
@@ -33,6 +34,7 @@ record SideView(
     List<Vector2D> joints,
     ForceLine line,
     List<DrawnArm> arms,
+    List<JointId> without,
     Optional<BarSeen> bar) {
 
   /** Hip, low back, mid back and shoulder: what a lesson on lifting speaks of first. */
@@ -66,7 +68,12 @@ record SideView(
         MARKED.stream().map(j -> BodyOutline.seen(where.centre(j.on(Side.RIGHT)))).toList(),
         held.orElseGet(() -> bodyWeight(position)),
         arms,
+        without(wished, arms),
         bar(position));
+  }
+
+  private static List<JointId> without(List<JointId> wished, List<DrawnArm> arms) {
+    return wished.stream().filter(j -> arms.stream().noneMatch(a -> a.id() == j)).toList();
   }
 
   /** Whether the line is that of a load, so that arms can be drawn to it. */

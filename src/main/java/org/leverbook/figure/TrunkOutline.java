@@ -47,8 +47,8 @@ final class TrunkOutline {
     for (int i = depths.size() - 1; i >= 0; i--) {
       around.add(beside(depths.get(i).level(), depths.get(i).front()));
     }
-    around.add(pelvis(0.42 * buttock, 0.20 * buttock));
-    around.add(pelvis(0.38 * buttock, -0.12 * buttock));
+    around.add(pelvis(0.40 * buttock, 0.16 * buttock));
+    around.add(pelvis(0.26 * buttock, -0.16 * buttock));
     return Curves.closed(around);
   }
 
@@ -67,8 +67,7 @@ final class TrunkOutline {
         new Depth(JointId.T3_T4, 0.26 * chest, 0.55 * chest),
         new Depth(JointId.T1_T2, 0.25 * chest, 0.36 * chest),
         new Depth(JointId.C6_C7, 0.53 * neck, 0.62 * neck),
-        new Depth(JointId.C3_C4, 0.50 * neck, 0.46 * neck),
-        new Depth(JointId.C1_C2, 0.49 * neck, 0.42 * neck));
+        new Depth(JointId.C3_C4, 0.42 * neck, 0.46 * neck));
   }
 
   /** A plain profile; its length is measured, its features are drawn by eye. */
@@ -76,6 +75,8 @@ final class TrunkOutline {
     int head = where.tree().distalOf(JointId.HEAD.word());
     double long1 = girths.length("headlength");
     double up = body.links().head();
+    // Shares of head length forward and of the height of the head above its joint, from the crown
+    // round by the face; the last but five lie in the neck.
     double[][] profile = {
       {0.12, 1.00},
       {0.40, 0.90},
@@ -88,10 +89,11 @@ final class TrunkOutline {
       {0.565, -0.12},
       {0.575, -0.28},
       {0.490, -0.37},
-      {0.28, -0.30},
-      {0.08, -0.12},
-      {-0.20, -0.06},
-      {-0.37, 0.22},
+      {0.30, -0.32},
+      {0.20, -0.50},
+      {-0.27, -0.62},
+      {-0.35, -0.28},
+      {-0.38, 0.12},
       {-0.43, 0.50},
       {-0.36, 0.80},
       {-0.16, 0.96},
