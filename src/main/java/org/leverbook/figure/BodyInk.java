@@ -1,0 +1,86 @@
+package org.leverbook.figure;
+
+import java.awt.geom.Area;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.geometry.euclidean.twod.Vector2D;
+import org.leverbook.figure.Ink.Form;
+import org.leverbook.figure.Ink.Group;
+import org.leverbook.figure.Ink.Pen;
+
+/** Draws body, spine, joints and bar. */
+final class BodyInk {
+
+  private final SideView view;
+  private final FigureStyle style;
+  private final PageScale scale;
+
+  BodyInk(SideView view, FigureStyle style, PageScale scale) {
+    this.view = view;
+    this.style = style;
+    this.scale = scale;
+  }
+
+  List<Ink> pieces() {
+    List<Ink> pieces = new ArrayList<>();
+    for (Silhouette piece : view.body()) {
+      Area area = scale.onPage(piece.area());
+      String fill = piece.far() ? style.farFlesh() : style.flesh();
+      Pen edge = Pen.solid(style.edge(), piece.far() ? 0.7 : 1);
+      pieces.add(
+          new Group(attributes("body", piece.name()), List.of(new Form(area, fill, 1, edge))));
+    }
+    view.bar().ifPresent(bar -> pieces.add(bar(bar)));
+    pieces.add(spine());
+    pieces.add(joints());
+    return pieces;
+  }
+
+  private static Map<String, String> attributes(String kind, String part) {
+    Map<String, String> attributes = new LinkedHashMap<>();
+    attributes.put("class", kind);
+    attributes.put("data-part", part);
+    return attributes;
+  }
+
+  private Group spine() {
+    List<Ink> marks = new ArrayList<>();
+    List<Vector2D> levels = view.spine().stream().map(this::page).toList();
+    marks.add(Form.line(Curves.open(levels), Pen.solid(style.bone(), 1.2)));
+    levels.forEach(
+        level ->
+            marks.add(
+                new Form(Curves.disc(level, 2.6), style.bone(), 1, Pen.solid(style.paper(), 0.6))));
+    return new Group(Map.of("class", "spine"), marks);
+  }
+
+  private Group joints() {
+    List<Ink> marks = new ArrayList<>();
+    for (Vector2D joint : view.joints()) {
+      marks.add(
+          new Form(Curves.disc(page(joint), 3.6), style.paper(), 1, Pen.solid(style.bone(), 1.2)));
+    }
+    return new Group(Map.of("class", "joints"), marks);
+  }
+
+  private Group bar(SideView.BarSeen bar) {
+    Vector2D centre = page(bar.centre());
+    double plate = bar.plate() * scale.perMetre();
+    return new Group(
+        Map.of("class", "bar"),
+        List.of(
+            new Form(
+                Curves.disc(centre, plate), style.metal(), 0.10, Pen.solid(style.metal(), 1.6)),
+            new Form(Curves.disc(centre, 0.86 * plate), "", 1, Pen.solid(style.metal(), 0.6)),
+            Form.filled(
+                Curves.disc(centre, Math.max(3, bar.grip() * scale.perMetre())), style.metal())));
+  }
+
+  private Vector2D page(Vector2D point) {
+    Point2D page = scale.onPage(point);
+    return new Vector2D(page.getX(), page.getY());
+  }
+}

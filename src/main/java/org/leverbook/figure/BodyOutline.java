@@ -1,0 +1,163 @@
+package org.leverbook.figure;
+
+import java.awt.Shape;
+import java.awt.geom.Area;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.geometry.euclidean.twod.Vector2D;
+import org.leverbook.body.Body;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Links;
+import org.leverbook.body.Side;
+import org.leverbook.figure.LimbOutline.Station;
+import org.leverbook.pose.Placement;
+
+/**
+ * The flesh of a placed body, seen from its right side.
+ *
+ * <p>Thickness comes from {@link Girths}; how it is spread along a limb and to front and back is
+ * drawn by eye (no source) and carries no number.
+ */
+final class BodyOutline {
+
+  private final Body body;
+  private final Placement where;
+  private final Girths girths;
+  private final boolean gripping;
+
+  BodyOutline(Body body, Placement where, boolean gripping) {
+    this.body = body;
+    this.where = where;
+    this.girths = Girths.of(body.person());
+    this.gripping = gripping;
+  }
+
+  /** A point of the world in the sagittal plane. */
+  static Vector2D seen(Vector3D point) {
+    return new Vector2D(point.getX(), point.getY());
+  }
+
+  /** The pieces from back to front. */
+  List<Silhouette> pieces() {
+    return List.of(
+        new Silhouette("far leg", true, leg(Side.LEFT)),
+        new Silhouette("far arm", true, arm(Side.LEFT)),
+        new Silhouette("trunk and head", false, new TrunkOutline(body, where, girths).area()),
+        new Silhouette("near leg", false, leg(Side.RIGHT)),
+        new Silhouette("near arm", false, arm(Side.RIGHT)));
+  }
+
+  private Area leg(Side side) {
+    double thigh = girths.diameter("thighcircumference");
+    double above = girths.diameter("lowerthighcircumference");
+    double calf = girths.diameter("calfcircumference");
+    double ankle = girths.diameter("anklecircumference");
+    Area leg = new Area();
+    add(
+        leg,
+        limb(
+            JointId.HIP,
+            JointId.KNEE,
+            side,
+            new Station(0.02, 0.42 * thigh, 0.50 * thigh),
+            new Station(0.25, 0.44 * thigh, 0.49 * thigh),
+            new Station(0.55, 0.43 * thigh, 0.38 * thigh),
+            new Station(0.80, 0.50 * above, 0.46 * above),
+            new Station(0.98, 0.46 * above, 0.44 * above)));
+    add(
+        leg,
+        limb(
+            JointId.KNEE,
+            JointId.ANKLE,
+            side,
+            new Station(0.02, 0.44 * above, 0.42 * above),
+            new Station(0.12, 0.38 * calf, 0.46 * calf),
+            new Station(0.32, 0.36 * calf, 0.60 * calf),
+            new Station(0.60, 0.31 * calf, 0.42 * calf),
+            new Station(0.88, 0.42 * ankle, 0.50 * ankle),
+            new Station(1.00, 0.46 * ankle, 0.54 * ankle)));
+    new FootOutline(body, where, side, ankle).shapes().forEach(shape -> add(leg, shape));
+    return leg;
+  }
+
+  private Area arm(Side side) {
+    double upper = girths.diameter("bicepscircumferenceflexed");
+    double fore = girths.diameter("forearmcircumferenceflexed");
+    double wrist = girths.diameter("wristcircumference");
+    Area arm = new Area();
+    add(
+        arm,
+        limb(
+            JointId.SHOULDER,
+            JointId.ELBOW,
+            side,
+            new Station(0.00, 0.52 * upper, 0.52 * upper),
+            new Station(0.25, 0.50 * upper, 0.50 * upper),
+            new Station(0.55, 0.46 * upper, 0.46 * upper),
+            new Station(1.00, 0.38 * upper, 0.38 * upper)));
+    add(
+        arm,
+        limb(
+            JointId.ELBOW,
+            JointId.WRIST,
+            side,
+            new Station(0.00, 0.42 * fore, 0.42 * fore),
+            new Station(0.25, 0.47 * fore, 0.47 * fore),
+            new Station(0.65, 0.36 * fore, 0.36 * fore),
+            new Station(1.00, 0.52 * wrist, 0.52 * wrist)));
+    hand(side).forEach(shape -> add(arm, shape));
+    return arm;
+  }
+
+  /** A fist around the bar, or an open hand. */
+  private List<Shape> hand(Side side) {
+    Links links = body.links();
+    double wrist = girths.diameter("wristcircumference");
+    int hand = where.tree().distalOf(JointId.WRIST.on(side));
+    Vector2D from = seen(where.origin(hand));
+    Vector2D grip = seen(where.centre(JointId.GRIP.on(side)));
+    Vector2D forward = seen(where.frame(hand).x());
+    if (!gripping) {
+      Vector2D tip = seen(where.toWorld(hand, new Vector3D(0, -links.fingertip(), 0)));
+      return List.of(
+          new LimbOutline(
+                  from,
+                  tip,
+                  forward,
+                  List.of(
+                      new Station(0, 0.5 * wrist, 0.5 * wrist),
+                      new Station(0.4, 0.5 * wrist, 0.5 * wrist),
+                      new Station(0.93, 0.2 * wrist, 0.2 * wrist)))
+              .path());
+    }
+    // Palm and curled fingers: a fist is about as deep as the hand is broad across two fingers.
+    double fist = 0.44 * girths.length("handbreadth");
+    Shape palm =
+        new LimbOutline(
+                from,
+                grip,
+                forward,
+                List.of(
+                    new Station(0, 0.5 * wrist, 0.5 * wrist),
+                    new Station(0.6, 0.85 * fist, 0.85 * fist),
+                    new Station(1, 0.8 * fist, 0.8 * fist)))
+            .path();
+    return List.of(palm, Curves.disc(grip, fist));
+  }
+
+  private Shape limb(JointId from, JointId to, Side side, Station... stations) {
+    int segment = where.tree().distalOf(from.on(side));
+    Vector2D forward = seen(where.frame(segment).x());
+    return new LimbOutline(
+            seen(where.origin(segment)),
+            seen(where.centre(to.on(side))),
+            forward,
+            new ArrayList<>(List.of(stations)))
+        .path();
+  }
+
+  private static void add(Area whole, Shape shape) {
+    whole.add(new Area(shape));
+  }
+}

@@ -1,0 +1,134 @@
+package org.leverbook.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.leverbook.display.Caution;
+import org.leverbook.load.Load;
+import org.leverbook.statics.Fact;
+import org.leverbook.statics.Position;
+
+/** What stands above and below the picture of a position. */
+final class Caption {
+
+  private Caption() {}
+
+  static String title(SideView view) {
+    Position position = view.position();
+    String held =
+        view.holdsSomething()
+            ? position.loads().stream()
+                .filter(l -> l.mass() > 0)
+                .map(Load::description)
+                .collect(Collectors.joining(", "))
+            : "nothing held";
+    return capital(position.name()) + (held.isEmpty() ? "" : ": " + held);
+  }
+
+  static String person(SideView view) {
+    return capital(view.position().body().person().text());
+  }
+
+  /** A sentence or two of what is drawn, for readers who listen. */
+  static String description(SideView view) {
+    return "Side view, drawn to scale, of "
+        + view.position().body().person().text()
+        + ". "
+        + view.arms().stream()
+            .map(a -> "Arm to the " + a.name() + ": " + a.size() + ".")
+            .collect(Collectors.joining(" "))
+        + " "
+        + capital(view.position().balance().text())
+        + ".";
+  }
+
+  static List<String> sentences(SideView view) {
+    Position position = view.position();
+    List<String> all = new ArrayList<>();
+    if (!position.facts().isEmpty()) {
+      all.add(
+          capital(
+              position.facts().stream().map(Fact::toString).collect(Collectors.joining(", "))
+                  + "."));
+    }
+    all.add(capital(position.balance().text()) + ".");
+    all.add(meaning(view));
+    hidden(view).ifPresent(all::add);
+    missing(view).ifPresent(all::add);
+    all.addAll(position.notes());
+    all.add("Sources: " + String.join("; ", sources(position)) + ".");
+    all.add(Caution.TEXT);
+    return all;
+  }
+
+  /** Those that the head of the page does not name already. */
+  private static List<String> sources(Position position) {
+    String head = position.body().person().text();
+    return position.body().sources().stream().filter(s -> !head.contains(s)).toList();
+  }
+
+  private static String meaning(SideView view) {
+    if (view.arms().isEmpty()) {
+      return view.holdsSomething()
+          ? "The dashed line is the load's line of force."
+          : "Nothing is held, so no arms are drawn: the line is that of the body's own weight, through its centre of"
+              + " mass, and each joint carries only its share of it.";
+    }
+    String line = view.line().source();
+    return "Arms run from the joint square onto the line of force of the "
+        + line
+        + ", to scale; each moment is that of the "
+        + line
+        + " and of the body's own weight together, in N·m.";
+  }
+
+  private static Optional<String> missing(SideView view) {
+    if (view.without().isEmpty() || !view.holdsSomething()) {
+      return Optional.empty();
+    }
+    String joints =
+        view.without().stream().map(JointNames::of).distinct().collect(Collectors.joining(", "));
+    return Optional.of(
+        "No arm to: " + joints + "; the " + view.line().source() + " does not act beyond.");
+  }
+
+  private static Optional<String> hidden(SideView view) {
+    List<String> parts = new ArrayList<>();
+    for (DrawnArm arm : view.arms()) {
+      if (arm.hidden() > 0) {
+        parts.add(
+            String.format(
+                Locale.ROOT,
+                "%s %.1f cm (%.1f cm more than drawn)",
+                arm.id().word(),
+                100 * arm.moment().arm3d(),
+                100 * arm.hidden()));
+      }
+    }
+    for (DrawnArm arm : view.arms()) {
+      if (arm.axisOblique()) {
+        parts.add(
+            String.format(
+                Locale.ROOT,
+                "about the %s's own axis %.1f cm, drawn %.1f cm",
+                arm.id().word(),
+                100 * arm.moment().arm(),
+                100 * arm.length()));
+      }
+    }
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "The side view hides what runs sideways; in space the line of force of the hand is this far away: "
+                + String.join("; ", parts)
+                + ".");
+  }
+
+  static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}

@@ -1,0 +1,134 @@
+package org.leverbook.figure;
+
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.style.XYStyler;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/**
+ * A chart as SVG.
+ *
+ * <p>Batik's generator (Apache-2.0) takes what XChart paints; {@link LetterGraphics} turns the
+ * letters, which XChart hands over as outlines, back into text.
+ */
+final class ChartSvg {
+
+  private static final String SVG = "http://www.w3.org/2000/svg";
+
+  private ChartSvg() {}
+
+  static String write(ChartPicture picture) {
+    try {
+      Document document =
+          DocumentBuilderFactory.newInstance()
+              .newDocumentBuilder()
+              .getDOMImplementation()
+              .createDocument(SVG, "svg", null);
+      SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+      context.setComment(null);
+      context.setPrecision(2);
+      List<String> seen = new ArrayList<>();
+      LetterGraphics page = new LetterGraphics(context, () -> texts(picture.chart(), seen));
+      page.setFonts(fonts(picture.chart().getStyler()));
+      listening(picture, seen, () -> picture.paint(page));
+      Element root = page.getRoot();
+      dress(root, picture);
+      return text(root);
+    } catch (ParserConfigurationException | TransformerException e) {
+      throw new IllegalStateException("The JDK's own XML writer failed.", e);
+    }
+  }
+
+  /** Hears which tick labels XChart makes, since it tells them to nobody else. */
+  private static void listening(ChartPicture picture, List<String> seen, Runnable painting) {
+    XYStyler styler = picture.chart().getStyler();
+    Function<Double, String> x = styler.getXAxisTickLabelsFormattingFunction();
+    Function<Double, String> y = styler.getYAxisTickLabelsFormattingFunction();
+    try {
+      styler.setXAxisTickLabelsFormattingFunction(heard(x, seen));
+      styler.setYAxisTickLabelsFormattingFunction(heard(y, seen));
+      painting.run();
+    } finally {
+      styler.setXAxisTickLabelsFormattingFunction(x);
+      styler.setYAxisTickLabelsFormattingFunction(y);
+    }
+  }
+
+  private static Function<Double, String> heard(Function<Double, String> plain, List<String> seen) {
+    return plain == null
+        ? null
+        : value -> {
+          String label = plain.apply(value);
+          seen.add(label);
+          return label;
+        };
+  }
+
+  private static Set<String> texts(XYChart chart, List<String> seen) {
+    Set<String> texts = new LinkedHashSet<>(seen);
+    texts.add(chart.getTitle());
+    texts.add(chart.getXAxisTitle());
+    texts.add(chart.getYAxisTitle());
+    chart.getSeriesCollection().forEach(series -> texts.add(series.getLabel()));
+    texts.removeIf(text -> text == null || text.isBlank());
+    return texts;
+  }
+
+  private static Set<java.awt.Font> fonts(XYStyler styler) {
+    return new LinkedHashSet<>(
+        List.of(
+            styler.getAxisTickLabelsFont(),
+            styler.getAxisTitleFont(),
+            styler.getLegendFont(),
+            styler.getChartTitleFont()));
+  }
+
+  private static void dress(Element root, ChartPicture picture) {
+    String width = Integer.toString(picture.width());
+    String height = Integer.toString(picture.height());
+    root.setAttribute("width", width);
+    root.setAttribute("height", height);
+    root.setAttribute("viewBox", "0 0 " + width + " " + height);
+    root.setAttribute("role", "img");
+    root.setAttribute("font-family", picture.style().fonts());
+    Document document = root.getOwnerDocument();
+    Element paper = document.createElementNS(SVG, "rect");
+    paper.setAttribute("width", width);
+    paper.setAttribute("height", height);
+    paper.setAttribute("fill", picture.style().paper());
+    paper.setAttribute("stroke", "none");
+    root.insertBefore(paper, root.getFirstChild());
+    root.insertBefore(told(document, "desc", picture.description()), paper);
+    root.insertBefore(told(document, "title", picture.title()), root.getFirstChild());
+  }
+
+  private static Element told(Document document, String name, String text) {
+    Element element = document.createElementNS(SVG, name);
+    element.appendChild(document.createTextNode(text));
+    return element;
+  }
+
+  private static String text(Element root) throws TransformerException {
+    Transformer writer = TransformerFactory.newInstance().newTransformer();
+    writer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
+    writer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");
+    StringWriter text = new StringWriter();
+    writer.transform(new DOMSource(root), new StreamResult(text));
+    return text.append('\n').toString();
+  }
+}

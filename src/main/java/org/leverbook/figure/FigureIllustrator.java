@@ -1,0 +1,28 @@
+package org.leverbook.figure;
+
+import java.util.List;
+import java.util.Optional;
+import org.leverbook.body.JointId;
+import org.leverbook.display.Illustrator;
+import org.leverbook.display.Picture;
+import org.leverbook.statics.Position;
+import org.leverbook.study.Sweep;
+
+/** Draws positions and sweeps. */
+public final class FigureIllustrator implements Illustrator {
+
+  @Override
+  public Optional<Picture> draw(Object subject, List<?> wishes) {
+    List<JointId> joints =
+        wishes.stream().filter(JointId.class::isInstance).map(JointId.class::cast).toList();
+    if (subject instanceof Position position) {
+      SideView view = SideView.of(position, joints.isEmpty() ? SideView.USUAL : joints);
+      return Optional.of(PositionPicture.of(view, FigureStyle.PRINT));
+    }
+    if (subject instanceof Sweep sweep) {
+      return Optional.of(
+          Plots.picture(sweep, joints.isEmpty() ? Plots.usual() : joints, FigureStyle.PRINT));
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,88 @@
+package org.leverbook.figure;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.hipparchus.geometry.euclidean.twod.Vector2D;
+import org.leverbook.figure.Ink.Form;
+import org.leverbook.figure.Ink.Group;
+import org.leverbook.figure.Ink.Pen;
+import org.leverbook.figure.Ink.Words;
+
+/** The floor, where the balance lies on it, and the scale bar. */
+final class FloorInk {
+
+  /** What the marks below the floor need, page units. */
+  static final double DEPTH = 46;
+
+  private static final double BAR = 0.2;
+
+  private final SideView view;
+  private final FigureStyle style;
+  private final PageScale scale;
+  private final double right;
+
+  FloorInk(SideView view, FigureStyle style, PageScale scale, double right) {
+    this.view = view;
+    this.style = style;
+    this.scale = scale;
+    this.right = right;
+  }
+
+  Group ground() {
+    double y = scale.floor();
+    List<Ink> content = new ArrayList<>();
+    content.add(Form.line(new Line2D.Double(60, y, right - 32, y), Pen.solid(style.quiet(), 1.4)));
+    Path2D hatch = new Path2D.Double();
+    for (double x = 66; x < right - 32; x += 14) {
+      hatch.moveTo(x, y);
+      hatch.lineTo(x - 5, y + 6);
+    }
+    content.add(Form.line(hatch, Pen.solid(style.quiet(), 0.6)));
+    return new Group(Map.of("class", "floor"), content);
+  }
+
+  Group marks() {
+    List<Ink> content = new ArrayList<>();
+    double y = scale.floor();
+    double length = BAR * scale.perMetre();
+    double left = right - 32 - length;
+    Path2D bar = new Path2D.Double();
+    bar.moveTo(left, y + 20);
+    bar.lineTo(left, y + 28);
+    bar.moveTo(left, y + 24);
+    bar.lineTo(left + length, y + 24);
+    bar.moveTo(left + length, y + 20);
+    bar.lineTo(left + length, y + 28);
+    content.add(Form.line(bar, Pen.solid(style.quiet(), 1.4)));
+    content.add(text("20 cm", left, y + 42));
+    Point2D at = scale.onPage(new Vector2D(view.position().balance().centreOfPressure().getX(), 0));
+    Path2D mark = new Path2D.Double();
+    mark.moveTo(at.getX(), y + 1);
+    mark.lineTo(at.getX() - 6, y + 13);
+    mark.lineTo(at.getX() + 6, y + 13);
+    mark.closePath();
+    content.add(new Form(mark, style.ink(), 1, Pen.solid(style.paper(), 1)));
+    String words =
+        String.format(
+            Locale.ROOT,
+            "floor's push: %.0f %% of the foot from the heel",
+            100 * view.position().balance().shareOfFoot());
+    double width = TextWidths.of(words, style.caption(), false);
+    double x = Math.max(60, Math.min(at.getX() - width / 2, left - 12 - width));
+    content.add(text(words, x, y + 28));
+    Map<String, String> attributes = new LinkedHashMap<>();
+    attributes.put("class", "balance");
+    attributes.put("data-centre-of-pressure-x", SvgWriter.number(at.getX()));
+    return new Group(attributes, content);
+  }
+
+  private Words text(String words, double x, double y) {
+    return new Words(words, x, y, style.caption(), false, style.quiet(), false);
+  }
+}

@@ -1,0 +1,63 @@
+package org.leverbook.figure;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.hipparchus.geometry.euclidean.twod.Vector2D;
+
+/**
+ * From metres to the page, one scale for both directions.
+ *
+ * @param perMetre page units for one metre
+ * @param originX where x = 0 is
+ * @param floor where the floor is, y = 0
+ * @param top where the drawing begins
+ * @param seen what is to be seen, metres
+ */
+record PageScale(double perMetre, double originX, double floor, double top, Rectangle2D seen) {
+
+  /** Room at both sides for labels, page units. */
+  private static final double LABELS = 165;
+
+  private static final double TALLEST = 590;
+  private static final double LARGEST = 620;
+
+  /** Of the line of force above the highest point, metres. */
+  private static final double ABOVE = 0.06;
+
+  static PageScale fitted(SideView view, double width, double top) {
+    Rectangle2D seen = new Rectangle2D.Double(view.line().point().getX(), 0, 0, 0);
+    for (Silhouette piece : view.body()) {
+      seen.add(piece.area().getBounds2D());
+    }
+    view.arms().forEach(arm -> seen.add(arm.foot().getX(), arm.foot().getY()));
+    view.bar().ifPresent(bar -> seen.add(Curves.disc(bar.centre(), bar.plate()).getBounds2D()));
+    // Toes and soles of a curve may dip below the floor by less than a line's width.
+    double high = seen.getMaxY() + ABOVE;
+    double scale =
+        Math.min(LARGEST, Math.min((width - 2 * LABELS) / seen.getWidth(), TALLEST / high));
+    double originX = width / 2 - scale * seen.getCenterX();
+    Rectangle2D whole = new Rectangle2D.Double(seen.getX(), 0, seen.getWidth(), high);
+    return new PageScale(scale, originX, top + scale * high, top, whole);
+  }
+
+  Point2D onPage(Vector2D point) {
+    return new Point2D.Double(originX + perMetre * point.getX(), floor - perMetre * point.getY());
+  }
+
+  Area onPage(Area area) {
+    return area.createTransformedArea(
+        new AffineTransform(perMetre, 0, 0, -perMetre, originX, floor));
+  }
+
+  /** The corners of what is to be seen, metres. */
+  List<Vector2D> corners() {
+    return List.of(
+        new Vector2D(seen.getMinX(), seen.getMinY()),
+        new Vector2D(seen.getMaxX(), seen.getMinY()),
+        new Vector2D(seen.getMinX(), seen.getMaxY()),
+        new Vector2D(seen.getMaxX(), seen.getMaxY()));
+  }
+}

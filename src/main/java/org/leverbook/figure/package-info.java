@@ -1,0 +1,18 @@
+/**
+ * Pictures that teach: a position drawn to scale, and the moments of a sweep as a plot.
+ *
+ * <p>A picture goes three steps, each apart from the others:
+ *
+ * <ol>
+ *   <li>{@code SideView}: what is to be seen, in metres, computed from a position. The drawn arms
+ *       are the projections of the true perpendicular arms.
+ *   <li>{@code PositionPage}: where it goes on the page, in page units; a small search places the
+ *       labels so that none overlaps another or leaves the page.
+ *   <li>{@code SvgWriter} and {@code RasterPainter}: the same drawing as SVG or PNG.
+ * </ol>
+ *
+ * <p>Colours, dashes and sizes stand in {@code FigureStyle} alone. The SVG of a position needs no
+ * font of the machine and is the same everywhere. Plots are painted by XChart; {@code Plots} hands
+ * out the chart for restyling. Start reading at {@link org.leverbook.figure.FigureIllustrator}.
+ */
+package org.leverbook.figure;
