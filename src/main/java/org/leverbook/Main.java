@@ -4,8 +4,10 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Callable;
 import org.leverbook.data.Version;
+import org.leverbook.terminal.Encoding;
+import org.leverbook.terminal.Shell;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -17,7 +19,7 @@ import picocli.CommandLine.IVersionProvider;
     mixinStandardHelpOptions = true,
     versionProvider = Main.VersionLine.class,
     subcommands = RunCommand.class)
-public final class Main implements Runnable {
+public final class Main implements Callable<Integer> {
 
   private Main() {}
 
@@ -28,38 +30,28 @@ public final class Main implements Runnable {
    */
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
-    writeUtf8WhereNothingIsSet();
-    int code = new CommandLine(new Main()).execute(arguments);
+    speakTheTerminalsEncoding();
+    // The shell needs no command line parser, whose start would delay the first prompt.
+    int code = arguments.length == 0 ? Shell.run() : new CommandLine(new Main()).execute(arguments);
     System.out.flush();
     // Threads of a script may still be alive; the script is done.
     System.exit(code);
   }
 
   @Override
-  public void run() {
-    System.out.println("shell");
+  public Integer call() {
+    return Shell.run();
   }
 
   /** Without a locale, Java would print a question mark for every letter beyond ASCII. */
-  private static void writeUtf8WhereNothingIsSet() {
-    if (System.out.checkError() || !isAscii()) {
-      return;
-    }
-    System.setOut(utf8(FileDescriptor.out));
-    System.setErr(utf8(FileDescriptor.err));
+  private static void speakTheTerminalsEncoding() {
+    Charset charset = Encoding.ofOutput();
+    System.setOut(stream(FileDescriptor.out, charset));
+    System.setErr(stream(FileDescriptor.err, charset));
   }
 
-  private static boolean isAscii() {
-    String name = System.getProperty("stdout.encoding", System.getProperty("sun.stdout.encoding"));
-    Charset charset =
-        name != null && Charset.isSupported(name)
-            ? Charset.forName(name)
-            : Charset.forName(System.getProperty("native.encoding", "UTF-8"));
-    return charset.equals(StandardCharsets.US_ASCII);
-  }
-
-  private static PrintStream utf8(FileDescriptor target) {
-    return new PrintStream(new FileOutputStream(target), true, StandardCharsets.UTF_8);
+  private static PrintStream stream(FileDescriptor target, Charset charset) {
+    return new PrintStream(new FileOutputStream(target), true, charset);
   }
 
   /** The name and the version. */

@@ -45,8 +45,7 @@ public final class ScriptRun {
     }
     Leaving.forget();
     try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
-      Evaluation evaluation =
-          session.evaluate(script.text(), value -> out.println(value.shown().text()));
+      Evaluation evaluation = session.evaluate(script.text(), value -> out.println(value.text()));
       out.flush();
       evaluation.notes().forEach(note -> err.println(script.name() + ": " + note));
       evaluation.problem().ifPresent(p -> err.println(p.text(script.name() + ":")));

@@ -10,6 +10,9 @@ import jdk.jshell.SourceCodeAnalysis.Suggestion;
 /** Completion and documentation; its caller holds the compile lock. */
 final class Assistance {
 
+  /** A signature costs some milliseconds; a long list goes without. */
+  private static final int MOST_EXPLAINED = 12;
+
   private final SourceCodeAnalysis analysis;
   private final Splitter splitter;
 
@@ -28,9 +31,20 @@ final class Assistance {
       found.computeIfAbsent(
           each.continuation(), word -> new Completion(start + anchor[0], word, ""));
     }
+    String before = unit.substring(0, Math.min(anchor[0], unit.length()));
+    boolean few = found.size() <= MOST_EXPLAINED;
     return found.values().stream()
         .sorted(java.util.Comparator.comparing(Completion::text))
+        .map(each -> few && each.text().endsWith("(") ? explained(each, before) : each)
         .toList();
+  }
+
+  private Completion explained(Completion each, String before) {
+    String call = before + each.text();
+    List<Documentation> known = analysis.documentation(call, call.length(), false);
+    String signature = known.isEmpty() ? "" : Words.cleaned(known.get(0).signature());
+    String more = known.size() > 1 ? " (and " + (known.size() - 1) + " more)" : "";
+    return new Completion(each.from(), each.text(), signature + more);
   }
 
   /** What may stand at a place of a unit, whatever stands there now. */

@@ -26,7 +26,10 @@ final class Spelling {
         .distinct()
         .map(candidate -> new Scored(candidate, distance(wanted, candidate)))
         .filter(scored -> scored.distance() <= allowed)
-        .sorted(Comparator.comparingInt(Scored::distance).thenComparing(Scored::word))
+        .sorted(
+            Comparator.comparingInt(Scored::distance)
+                .thenComparing(scored -> !scored.word().startsWith(word.substring(0, 1)))
+                .thenComparing(Scored::word))
         .limit(MOST)
         .map(Scored::word)
         .toList();

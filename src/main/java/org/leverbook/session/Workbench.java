@@ -61,7 +61,12 @@ final class Workbench {
         }
         done++;
         last = outcome.value();
-        last.ifPresent(each);
+        try {
+          last.ifPresent(each);
+        } catch (Stopped e) {
+          // Showing a value runs the user's toString, which can be stopped like any code.
+          return ended(findings.stopped(source, unit), notes, done);
+        }
         from = unit.end();
         if (engine.stopAsked() && hasMore(source, from)) {
           return ended(findings.stopped(source, unit), notes, done);
