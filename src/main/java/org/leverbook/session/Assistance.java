@@ -3,6 +3,7 @@ package org.leverbook.session;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.Documentation;
 import jdk.jshell.SourceCodeAnalysis.Suggestion;
@@ -12,6 +13,11 @@ final class Assistance {
 
   /** A signature costs some milliseconds; a long list goes without. */
   private static final int MOST_EXPLAINED = 12;
+
+  /** What every object can be asked hides what this one can; offered only where nothing else is. */
+  private static final Set<String> OF_EVERY_OBJECT =
+      Set.of(
+          "equals(", "getClass()", "hashCode()", "notify()", "notifyAll()", "toString()", "wait(");
 
   private final SourceCodeAnalysis analysis;
   private final Splitter splitter;
@@ -30,6 +36,9 @@ final class Assistance {
     for (Suggestion each : analysis.completionSuggestions(unit, unit.length(), anchor)) {
       found.computeIfAbsent(
           each.continuation(), word -> new Completion(start + anchor[0], word, ""));
+    }
+    if (!OF_EVERY_OBJECT.containsAll(found.keySet())) {
+      found.keySet().removeAll(OF_EVERY_OBJECT);
     }
     String before = unit.substring(0, Math.min(anchor[0], unit.length()));
     boolean few = found.size() <= MOST_EXPLAINED;

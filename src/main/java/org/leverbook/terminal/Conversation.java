@@ -85,7 +85,7 @@ final class Conversation {
       return;
     }
     Session ready = session.get();
-    Terminal.SignalHandler before = terminal.handle(Signal.INT, signal -> ready.stop());
+    Terminal.SignalHandler before = terminal.handle(Signal.INT, signal -> interrupt(ready));
     try {
       Evaluation evaluation = ready.evaluate(text, voice::value);
       evaluation.notes().forEach(voice::note);
@@ -96,6 +96,13 @@ final class Conversation {
     } finally {
       terminal.handle(Signal.INT, before);
     }
+  }
+
+  private void interrupt(Session running) {
+    // The terminal has shown ^C: the answer begins on a line of its own.
+    terminal.writer().println();
+    terminal.writer().flush();
+    running.stop();
   }
 
   private String fitted(String text) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.jline.utils.AttributedString;
 
-/** Cuts tables to the size of a terminal. Sentences stay whole: the terminal wraps them. */
+/** Cuts tables to the size of a terminal, and breaks sentences between words. */
 final class Fitting {
 
   /** Two cells with a gap between them: a line of a table. */
@@ -49,7 +49,7 @@ final class Fitting {
         shown.add("…");
       }
       if (i < firstHidden || i >= nextShown) {
-        shown.add(table.contains(i) ? cut(lines.get(i)) : lines.get(i));
+        shown.add(table.contains(i) ? cut(lines.get(i)) : broken(lines.get(i)));
       }
     }
     if (tooLong || widest > columns) {
@@ -73,6 +73,21 @@ final class Fitting {
     return width(line) <= columns
         ? line
         : new AttributedString(line).columnSubSequence(0, columns - 1) + "…";
+  }
+
+  private String broken(String line) {
+    StringBuilder text = new StringBuilder();
+    String rest = line;
+    while (width(rest) > columns) {
+      int fits = new AttributedString(rest).columnSubSequence(0, columns + 1).length();
+      int blank = rest.lastIndexOf(' ', fits - 1);
+      if (blank <= 0 || rest.substring(0, blank).isBlank()) {
+        break;
+      }
+      text.append(rest, 0, blank).append('\n');
+      rest = rest.substring(blank + 1);
+    }
+    return text.append(rest).toString();
   }
 
   private static int width(String line) {

@@ -2,6 +2,7 @@ package org.leverbook.terminal;
 
 import java.util.List;
 import java.util.function.Function;
+import org.jline.reader.CompletingParsedLine;
 import org.jline.reader.EOFError;
 import org.jline.reader.ParsedLine;
 import org.jline.reader.Parser;
@@ -36,7 +37,7 @@ final class JavaParser implements Parser {
   }
 
   /** The line as one word: the identifier before the cursor. */
-  private record Word(String line, int cursor, String word) implements ParsedLine {
+  private record Word(String line, int cursor, String word) implements CompletingParsedLine {
     @Override
     public int wordCursor() {
       return word.length();
@@ -50,6 +51,21 @@ final class JavaParser implements Parser {
     @Override
     public List<String> words() {
       return List.of(word);
+    }
+
+    @Override
+    public CharSequence escape(CharSequence candidate, boolean complete) {
+      return candidate;
+    }
+
+    @Override
+    public int rawWordCursor() {
+      return word.length();
+    }
+
+    @Override
+    public int rawWordLength() {
+      return word.length();
     }
   }
 }

@@ -52,13 +52,13 @@ final class Voice {
 
   /** Says a sentence that is neither value nor error. */
   void note(String sentence) {
-    out.println(sentence);
+    out.println(fitted.apply(sentence));
     out.flush();
   }
 
   /** Says an error in one sentence. */
   void problem(String sentence) {
-    err.println(alarming.apply(sentence));
+    err.println(alarming.apply(fitted.apply(sentence)));
     err.flush();
   }
 
@@ -70,7 +70,7 @@ final class Voice {
    */
   void problem(Problem problem, String where) {
     System.out.flush();
-    err.println(alarming.apply(where + problem.message()));
+    err.println(alarming.apply(fitted.apply(where + problem.message())));
     if (problem.kind() != Problem.Kind.REFUSAL && !problem.name().equals("Stopped")) {
       err.println(problem.caret());
     }
