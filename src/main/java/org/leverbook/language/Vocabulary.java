@@ -247,4 +247,29 @@ public final class Vocabulary {
       Function<Quantity<Q>, Position> position) {
     return Sweep.over(name, from, to, values, position);
   }
+
+  /**
+   * The words by theme, each with an example.
+   *
+   * @return a short text
+   */
+  public static Help help() {
+    return Help.overview();
+  }
+
+  /**
+   * What one word or value is for, as in {@code help("hinge")} or {@code help(pull)}.
+   *
+   * @param topic a word in quotes, or any value
+   * @return a short text
+   * @throws Refused if there is no such word
+   */
+  public static Help help(Object topic) {
+    return Help.of(topic);
+  }
+
+  /** Leaves the shell, or ends the script here, without an error. */
+  public static void quit() {
+    Leaving.ask();
+  }
 }

@@ -1,0 +1,64 @@
+package org.leverbook;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.util.concurrent.Callable;
+import org.leverbook.data.Version;
+import org.leverbook.terminal.Encoding;
+import org.leverbook.terminal.Shell;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
+/** The command line. */
+@Command(
+    name = "leverbook",
+    description = "Which lift loads which joint, for whom, and why. Without a command: the shell.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.VersionLine.class,
+    subcommands = RunCommand.class)
+public final class Main implements Callable<Integer> {
+
+  private Main() {}
+
+  /**
+   * Starts the command line; ends the process with its exit code.
+   *
+   * @param arguments as the user typed them
+   */
+  public static void main(String[] arguments) {
+    System.setProperty("java.awt.headless", "true");
+    speakTheTerminalsEncoding();
+    // The shell needs no command line parser, whose start would delay the first prompt.
+    int code = arguments.length == 0 ? Shell.run() : new CommandLine(new Main()).execute(arguments);
+    System.out.flush();
+    // Threads of a script may still be alive; the script is done.
+    System.exit(code);
+  }
+
+  @Override
+  public Integer call() {
+    return Shell.run();
+  }
+
+  /** Without a locale, Java would print a question mark for every letter beyond ASCII. */
+  private static void speakTheTerminalsEncoding() {
+    Charset charset = Encoding.ofOutput();
+    System.setOut(stream(FileDescriptor.out, charset));
+    System.setErr(stream(FileDescriptor.err, charset));
+  }
+
+  private static PrintStream stream(FileDescriptor target, Charset charset) {
+    return new PrintStream(new FileOutputStream(target), true, charset);
+  }
+
+  /** The name and the version. */
+  static final class VersionLine implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"Leverbook " + Version.number()};
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package org.leverbook.language;
+
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.leverbook.display.Caution;
+import org.leverbook.display.Shown;
+import org.leverbook.quantity.Refused;
+
+/**
+ * A help text.
+ *
+ * @param text what to read
+ */
+public record Help(String text) implements Shown {
+
+  private static final Set<String> UNTOLD = Set.of("toString", "hashCode", "equals", "text");
+
+  /** The words by theme. */
+  static Help overview() {
+    StringBuilder text = new StringBuilder("Everything is Java; these words are there already.\n");
+    String theme = "";
+    for (WordList.Entry entry : WordList.entries()) {
+      if (!entry.theme().equals(theme)) {
+        theme = entry.theme();
+        text.append('\n').append(theme).append('\n');
+      }
+      text.append("  ").append(String.join(" ", entry.words())).append(": ");
+      text.append(entry.meaning()).append("\n      ").append(entry.example()).append('\n');
+    }
+    text.append("\nhelp(pull), or any other value, lists what can be asked of it.\n");
+    return new Help(text.append(Caution.TEXT).toString());
+  }
+
+  /** A word in quotes, or what can be asked of a value. */
+  static Help of(Object topic) {
+    if (topic == null) {
+      throw new Refused("There is nothing to say about a value that is missing (null).");
+    }
+    return topic instanceof CharSequence word ? ofWord(word.toString().strip()) : ofValue(topic);
+  }
+
+  private static Help ofWord(String asked) {
+    String word = asked.replaceFirst("\\(.*", "");
+    List<WordList.Entry> about =
+        WordList.entries().stream().filter(e -> e.words().contains(word)).toList();
+    if (about.isEmpty()) {
+      throw new Refused(
+          "There is no word \"" + word + "\" to explain. help() lists the words there are.");
+    }
+    StringBuilder text = new StringBuilder();
+    for (WordList.Entry entry : about) {
+      text.append(word).append(": ").append(entry.meaning());
+      text.append("\n    ").append(entry.example()).append('\n');
+    }
+    Arrays.stream(Vocabulary.class.getMethods())
+        .filter(m -> m.getName().equals(word) && Modifier.isStatic(m.getModifiers()))
+        .forEach(m -> text.append(signature(m)).append('\n'));
+    return new Help(text.toString().stripTrailing());
+  }
+
+  private static Help ofValue(Object value) {
+    Class<?> type = value.getClass();
+    String steps =
+        Arrays.stream(type.getMethods())
+            .filter(m -> !Modifier.isStatic(m.getModifiers()) && !m.isSynthetic())
+            .filter(m -> m.getDeclaringClass() != Object.class)
+            .filter(m -> !UNTOLD.contains(m.getName()))
+            .map(m -> "  ." + signature(m))
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining("\n"));
+    return new Help("A " + type.getSimpleName() + " can be asked:\n" + steps);
+  }
+
+  private static String signature(Method method) {
+    String parameters =
+        Arrays.stream(method.getParameters())
+            .map(p -> name(p.getParameterizedType()) + " " + p.getName())
+            .collect(Collectors.joining(", "));
+    String given = name(method.getGenericReturnType());
+    return method.getName() + "(" + parameters + ")" + (given.equals("void") ? "" : ": " + given);
+  }
+
+  private static String name(Type type) {
+    return type.getTypeName().replaceAll("\\b(?:[a-z][a-z0-9_]*\\.)+|\\w+\\$", "");
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
+}

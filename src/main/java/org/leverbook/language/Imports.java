@@ -1,0 +1,27 @@
+package org.leverbook.language;
+
+/**
+ * What every session imports, so that shell, script and notebook read alike: the words, the types
+ * they give, and the everyday parts of Java.
+ */
+public final class Imports {
+
+  /** Java source. Few lines: each costs some milliseconds at every start. */
+  public static final String SOURCE =
+      """
+      import static org.leverbook.language.Vocabulary.*;
+      import java.util.*;
+      import java.util.function.*;
+      import java.util.stream.*;
+      import java.nio.file.*;
+      import javax.measure.Quantity;
+      import javax.measure.quantity.*;
+      import org.leverbook.body.*;
+      import org.leverbook.lift.*;
+      import org.leverbook.statics.*;
+      import org.leverbook.study.*;
+      import tech.tablesaw.api.Table;
+      """;
+
+  private Imports() {}
+}

@@ -1,0 +1,46 @@
+package org.leverbook.language;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words by theme, read from the list beside this class. */
+final class WordList {
+
+  /**
+   * A line of the list.
+   *
+   * @param theme under which heading it stands
+   * @param words the words it is about
+   * @param example a line that works
+   * @param meaning what it does
+   */
+  record Entry(String theme, List<String> words, String example, String meaning) {}
+
+  private WordList() {}
+
+  static List<Entry> entries() {
+    List<Entry> entries = new ArrayList<>();
+    String theme = "";
+    for (String line : text().lines().toList()) {
+      if (line.startsWith("[")) {
+        theme = line.substring(1, line.length() - 1);
+      } else if (!line.isBlank() && !line.startsWith("#")) {
+        String[] cells = line.split(" \\| ", 3);
+        entries.add(new Entry(theme, List.of(cells[0].split(", ")), cells[1], cells[2]));
+      }
+    }
+    return entries;
+  }
+
+  private static String text() {
+    try (InputStream in = WordList.class.getResourceAsStream("words.txt")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,210 @@
+package org.leverbook.session;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.locks.ReentrantLock;
+import jdk.jshell.execution.DirectExecutionControl;
+
+/**
+ * Runs compiled units on a thread of its own and keeps what they return or throw.
+ *
+ * <p>The JDK's engines hand back a text of the result, and stop code by means that differ between
+ * Java 17 and 25; this one does neither.
+ */
+final class Engine extends DirectExecutionControl {
+
+  /** Code that has not ended this long after a stop is left behind, in milliseconds. */
+  private static final long PATIENCE = 3_000;
+
+  private static final long POLL = 100;
+
+  private final SnippetLoader loader;
+  private final ReentrantLock compiling;
+  private final Object monitor = new Object();
+
+  private ExecutorService worker;
+  private volatile Thread thread;
+  private boolean evaluating;
+  private volatile boolean stopAsked;
+  private volatile long askedAt;
+  private volatile boolean leftBehind;
+  private Object result;
+  private Throwable failure;
+  private boolean started;
+  private boolean ended;
+
+  /**
+   * An engine.
+   *
+   * @param loader where compiled code goes
+   * @param compiling the lock held while a unit is compiled; given back while it runs
+   */
+  Engine(SnippetLoader loader, ReentrantLock compiling) {
+    super(loader);
+    this.loader = loader;
+    this.compiling = compiling;
+    this.worker = newWorker();
+  }
+
+  private ExecutorService newWorker() {
+    return Executors.newSingleThreadExecutor(
+        task -> {
+          Thread created = new Thread(task, "leverbook evaluation");
+          created.setDaemon(true);
+          created.setContextClassLoader(loader);
+          thread = created;
+          return created;
+        });
+  }
+
+  /** A text is about to be evaluated: a stop is meant for it from here on. */
+  void begin() {
+    synchronized (monitor) {
+      evaluating = true;
+      stopAsked = false;
+      leftBehind = false;
+      loader.ask(false);
+    }
+  }
+
+  /** The text is done: a stop that comes late finds nothing to stop. */
+  void end() {
+    synchronized (monitor) {
+      evaluating = false;
+      loader.ask(false);
+    }
+  }
+
+  /** Forgets what the last unit gave, before the next. */
+  void clear() {
+    result = null;
+    failure = null;
+    started = false;
+    ended = false;
+  }
+
+  /** Whether the unit's code came to its end, or had none to run. */
+  boolean ranThrough() {
+    return ended || !started;
+  }
+
+  @Override
+  protected String invoke(Method method) throws Exception {
+    started = true;
+    if (stopAsked) {
+      throw new StoppedException();
+    }
+    boolean held = compiling.isHeldByCurrentThread();
+    if (held) {
+      compiling.unlock();
+    }
+    try {
+      Future<Object> running = worker.submit(() -> method.invoke(null));
+      result = await(running);
+      ended = true;
+      return "";
+    } catch (ExecutionException e) {
+      failure = unwrapped(e);
+      if (stopAsked) {
+        throw new StoppedException();
+      }
+      // The caller sorts and converts what was thrown.
+      throw new InvocationTargetException(failure);
+    } finally {
+      if (held) {
+        compiling.lock();
+      }
+    }
+  }
+
+  private Object await(Future<Object> running) throws ExecutionException, StoppedException {
+    boolean interrupted = false;
+    try {
+      while (true) {
+        try {
+          return running.get(POLL, TimeUnit.MILLISECONDS);
+        } catch (TimeoutException e) {
+          if (stopAsked && System.nanoTime() - askedAt > PATIENCE * 1_000_000) {
+            leaveBehind();
+            throw new StoppedException();
+          }
+        } catch (InterruptedException e) {
+          interrupted = true;
+          askToStop();
+        }
+      }
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
+    }
+  }
+
+  private void leaveBehind() {
+    loader.abandon(thread);
+    leftBehind = true;
+    worker.shutdown();
+    worker = newWorker();
+  }
+
+  private static Throwable unwrapped(ExecutionException e) {
+    Throwable cause = e.getCause();
+    return cause instanceof InvocationTargetException ? cause.getCause() : cause;
+  }
+
+  @Override
+  public void stop() {
+    askToStop();
+  }
+
+  /**
+   * Asks the running text to stop.
+   *
+   * @return whether there was one
+   */
+  boolean askToStop() {
+    synchronized (monitor) {
+      if (!evaluating) {
+        return false;
+      }
+      if (!stopAsked) {
+        stopAsked = true;
+        askedAt = System.nanoTime();
+      }
+      loader.ask(true);
+      Thread running = thread;
+      if (running != null) {
+        running.interrupt();
+      }
+      return true;
+    }
+  }
+
+  @Override
+  public void close() {
+    super.close();
+    worker.shutdownNow();
+  }
+
+  boolean stopAsked() {
+    return stopAsked;
+  }
+
+  boolean leftBehind() {
+    return leftBehind;
+  }
+
+  Object result() {
+    return result;
+  }
+
+  Throwable failure() {
+    return failure;
+  }
+}

@@ -1,0 +1,114 @@
+package org.leverbook.session;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.lang.reflect.Method;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import jdk.jshell.execution.LoaderDelegate;
+import jdk.jshell.spi.ExecutionControl.ClassBytecodes;
+import jdk.jshell.spi.ExecutionControl.ClassInstallException;
+import jdk.jshell.spi.ExecutionControl.InternalException;
+
+/** Loads the compiled code of one session, with stop checks woven in. */
+final class SnippetLoader extends ClassLoader implements LoaderDelegate {
+
+  private static final String CHECK = StopWeaver.CHECK.replace('/', '.');
+
+  private final Map<String, byte[]> waiting = new ConcurrentHashMap<>();
+  private final Method ask;
+  private final Method abandon;
+
+  SnippetLoader() {
+    super("leverbook session", SnippetLoader.class.getClassLoader());
+    try {
+      Class<?> own = loadClass(CHECK);
+      ask = own.getMethod("ask", boolean.class);
+      abandon = own.getMethod("abandon", Thread.class);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Asks all code loaded here to stop, or lets it run again. */
+  void ask(boolean stop) {
+    call(ask, stop);
+  }
+
+  /** Keeps asking one thread to stop. */
+  void abandon(Thread thread) {
+    call(abandon, thread);
+  }
+
+  private static void call(Method method, Object argument) {
+    try {
+      method.invoke(null, argument);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  @Override
+  public void load(ClassBytecodes[] classes) throws ClassInstallException {
+    boolean[] loaded = new boolean[classes.length];
+    for (ClassBytecodes each : classes) {
+      waiting.put(each.name(), StopWeaver.woven(each.bytecodes()));
+    }
+    for (int i = 0; i < classes.length; i++) {
+      try {
+        loadClass(classes[i].name());
+        loaded[i] = true;
+      } catch (ClassNotFoundException | LinkageError e) {
+        throw new ClassInstallException(e.toString(), loaded);
+      }
+    }
+  }
+
+  @Override
+  public void classesRedefined(ClassBytecodes[] classes) {
+    // Redefinition is refused by the engine; the compiler then gives the class a new name.
+  }
+
+  @Override
+  public void addToClasspath(String path) throws InternalException {
+    throw new InternalException("the class path is fixed when the session starts");
+  }
+
+  @Override
+  protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+    if (!name.equals(CHECK)) {
+      return super.loadClass(name, resolve);
+    }
+    synchronized (getClassLoadingLock(name)) {
+      Class<?> own = findLoadedClass(name);
+      return own != null ? own : defined(name, ownCheck());
+    }
+  }
+
+  @Override
+  public Class<?> findClass(String name) throws ClassNotFoundException {
+    byte[] classFile = waiting.remove(name);
+    if (classFile == null) {
+      Class<?> own = findLoadedClass(name);
+      if (own == null) {
+        throw new ClassNotFoundException(name);
+      }
+      return own;
+    }
+    return defined(name, classFile);
+  }
+
+  private Class<?> defined(String name, byte[] classFile) {
+    return defineClass(name, classFile, 0, classFile.length);
+  }
+
+  private static byte[] ownCheck() {
+    try (InputStream in =
+        SnippetLoader.class.getResourceAsStream("/" + StopWeaver.CHECK + ".class")) {
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

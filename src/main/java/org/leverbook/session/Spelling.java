@@ -1,0 +1,71 @@
+package org.leverbook.session;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Which of the known words a misspelt word may stand for. */
+final class Spelling {
+
+  private static final int MOST = 3;
+
+  private Spelling() {}
+
+  /**
+   * The nearest words.
+   *
+   * @param word what was written
+   * @param known the words there are; a method's ends with its opening bracket
+   * @return at most three, nearest first
+   */
+  static List<String> nearest(String word, Collection<String> known) {
+    String wanted = word.toLowerCase(Locale.ROOT);
+    int allowed = word.length() <= 2 ? 1 : Math.max(1, (word.length() + 1) / 3);
+    return known.stream()
+        .distinct()
+        .map(candidate -> new Scored(candidate, distance(wanted, candidate)))
+        .filter(scored -> scored.distance() <= allowed)
+        .sorted(
+            Comparator.comparingInt(Scored::distance)
+                .thenComparing(scored -> !scored.word().startsWith(word.substring(0, 1)))
+                .thenComparing(Scored::word))
+        .limit(MOST)
+        .map(Scored::word)
+        .toList();
+  }
+
+  private record Scored(String word, int distance) {}
+
+  private static int distance(String wanted, String candidate) {
+    String bare =
+        candidate.endsWith("(") ? candidate.substring(0, candidate.length() - 1) : candidate;
+    return distanceOf(wanted, bare.toLowerCase(Locale.ROOT));
+  }
+
+  /**
+   * Letters added, dropped, changed or swapped with their neighbour (Damerau, optimal alignment).
+   */
+  private static int distanceOf(String a, String b) {
+    int[][] d = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        if (i == 0 || j == 0) {
+          d[i][j] = i + j;
+          continue;
+        }
+        int changed = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+        d[i][j] = Math.min(d[i - 1][j - 1] + changed, 1 + Math.min(d[i - 1][j], d[i][j - 1]));
+        boolean swapped =
+            i > 1
+                && j > 1
+                && a.charAt(i - 1) == b.charAt(j - 2)
+                && a.charAt(i - 2) == b.charAt(j - 1);
+        if (swapped) {
+          d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+        }
+      }
+    }
+    return d[a.length()][b.length()];
+  }
+}

@@ -1,0 +1,46 @@
+package org.leverbook.session;
+
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The check woven into the user's code. Every session's class loader defines its own copy of this
+ * class, so that stopping one session leaves another running; public for that reason only.
+ */
+public final class StopCheck {
+
+  // One read of a field is all that a loop pays while nobody stops it.
+  private static volatile boolean raised;
+  private static volatile boolean asked;
+  private static final Set<Thread> ABANDONED = ConcurrentHashMap.newKeySet();
+
+  private StopCheck() {}
+
+  /** Leaves the running code if a stop was asked for. */
+  public static void here() {
+    if (raised && (asked || ABANDONED.contains(Thread.currentThread()))) {
+      throw new Stopped();
+    }
+  }
+
+  /**
+   * Asks all code of this session to stop, or lets it run again.
+   *
+   * @param stop true to stop
+   */
+  public static void ask(boolean stop) {
+    asked = stop;
+    ABANDONED.removeIf(thread -> !thread.isAlive());
+    raised = stop || !ABANDONED.isEmpty();
+  }
+
+  /**
+   * Keeps asking one thread to stop, also after the others run again.
+   *
+   * @param thread a thread that did not answer in time
+   */
+  public static void abandon(Thread thread) {
+    ABANDONED.add(thread);
+    raised = true;
+  }
+}

@@ -1,0 +1,132 @@
+package org.leverbook.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
+import org.leverbook.quantity.Refused;
+
+/** Exceptions of the user's code as problems: in words, with the line of the user's text. */
+final class Trace {
+
+  private static final int LONGEST = 12;
+
+  private final Origins origins;
+
+  Trace(Origins origins) {
+    this.origins = origins;
+  }
+
+  /**
+   * The problem that an exception is.
+   *
+   * @param thrown what the code threw
+   * @param frames its stack, frames of user code named by snippet
+   * @param unit where the unit that was running began
+   */
+  Problem of(Throwable thrown, StackTraceElement[] frames, Origins.Origin unit) {
+    Throwable cause = essential(thrown);
+    List<String> trail = new ArrayList<>();
+    int line = 0;
+    for (StackTraceElement frame : frames) {
+      var origin = origins.of(frame);
+      if (origin.isEmpty()) {
+        continue;
+      }
+      boolean here = origin.get().source().equals(unit.source());
+      int at = origin.get().line(frame.getLineNumber());
+      if (here && line == 0) {
+        line = at;
+      } else if (trail.size() < LONGEST) {
+        add(trail, (line == 0 ? "in line " : "called from line ") + at, here, origin.get(), at);
+      }
+    }
+    line = line == 0 ? unit.line(1) : line;
+    SourceText source = unit.source();
+    int column = unit.column(line);
+    boolean refused = cause instanceof Refused;
+    return new Problem(
+        refused ? Problem.Kind.REFUSAL : Problem.Kind.EXCEPTION,
+        cause.getClass().getSimpleName(),
+        refused ? String.valueOf(cause.getMessage()) : words(cause),
+        line,
+        column,
+        source.line(line),
+        trail);
+  }
+
+  private static void add(
+      List<String> trail, String step, boolean here, Origins.Origin origin, int line) {
+    String said =
+        here ? step : step + " of an earlier input: " + origin.source().line(line).strip();
+    if (trail.isEmpty() || !trail.get(trail.size() - 1).equals(said)) {
+      trail.add(said);
+    }
+  }
+
+  /** What lies inside the wrappers that the library adds around a failure in a parallel task. */
+  private static Throwable essential(Throwable thrown) {
+    Throwable cause = thrown;
+    while (cause.getCause() != null
+        && (cause instanceof CompletionException
+            || cause instanceof ExecutionException
+            || cause instanceof ExceptionInInitializerError
+            || cause.getCause().getClass() == cause.getClass())) {
+      cause = cause.getCause();
+    }
+    return cause;
+  }
+
+  private static String words(Throwable thrown) {
+    String message = message(thrown);
+    String said = kind(thrown);
+    StringBuilder text = new StringBuilder(said);
+    text.append(message.isEmpty() ? "." : ": " + message);
+    Throwable cause = thrown.getCause();
+    for (int depth = 0; cause != null && depth < LONGEST; depth++) {
+      String why = message(cause);
+      text.append("\nbecause of ").append(named(cause)).append(why.isEmpty() ? "" : ": " + why);
+      cause = cause.getCause();
+    }
+    return text.toString();
+  }
+
+  private static String message(Throwable thrown) {
+    try {
+      String message = thrown.getMessage();
+      return message == null ? "" : Words.unwrapped(message).strip();
+    } catch (RuntimeException | StackOverflowError e) {
+      // The class is the user's: its message may be as wrong as the rest.
+      return "(its message failed: " + e.getClass().getSimpleName() + ")";
+    }
+  }
+
+  private static String kind(Throwable thrown) {
+    if (thrown instanceof StackOverflowError) {
+      return "A method calls itself without end";
+    }
+    if (thrown instanceof OutOfMemoryError) {
+      return "There is not enough memory for this";
+    }
+    if (thrown instanceof NullPointerException) {
+      return "A value is missing (null)";
+    }
+    if (thrown instanceof ClassCastException) {
+      return "A value is of another kind than the code says";
+    }
+    if (thrown instanceof NumberFormatException) {
+      return "This is no number";
+    }
+    if (thrown instanceof IndexOutOfBoundsException) {
+      return "This place is outside the list or text";
+    }
+    String name = named(thrown);
+    return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+  }
+
+  private static String named(Throwable thrown) {
+    String simple = thrown.getClass().getSimpleName();
+    String bare = simple.replaceAll("(?<=.)(Exception|Error)$", "");
+    return bare.isEmpty() ? "an exception" : Words.spaced(bare) + " exception";
+  }
+}

@@ -1,0 +1,28 @@
+package org.leverbook.session;
+
+/**
+ * A piece of a text that is evaluated at once.
+ *
+ * @param kind what to do with it
+ * @param start where its first code is in the text
+ * @param end where the search for the next unit goes on
+ * @param code what to hand to the compiler
+ */
+record Unit(Kind kind, int start, int end, String code) {
+
+  /** What to do with a unit. */
+  enum Kind {
+    /** Nothing left but blanks and comments. */
+    NOTHING,
+    /** Complete: can be evaluated. */
+    COMPLETE,
+    /** Not Java, whatever may follow: the compiler says why. */
+    INVALID,
+    /** More text is needed. */
+    INCOMPLETE,
+    /** A closing bracket fits nothing that is open. */
+    WRONG_CLOSER,
+    /** A command of some other shell. */
+    COMMAND
+  }
+}

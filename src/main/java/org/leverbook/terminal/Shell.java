@@ -1,0 +1,87 @@
+package org.leverbook.terminal;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import org.leverbook.language.Imports;
+import org.leverbook.language.Leaving;
+import org.leverbook.language.Vocabulary;
+import org.leverbook.session.Preamble;
+import org.leverbook.session.Session;
+
+/** The shell: at a terminal with prompts and completion, at a pipe line by line. */
+public final class Shell {
+
+  private Shell() {}
+
+  /**
+   * Runs the shell on the process's own input and output until it is left.
+   *
+   * @return the exit code: 0; but 1 where the input is no terminal and one of its inputs failed
+   */
+  public static int run() {
+    Leaving.forget();
+    Supplier<Session> session = startBehind();
+    try (Terminal terminal = terminalOrNull()) {
+      if (terminal != null) {
+        new Conversation(terminal, session, System.getenv()).run();
+        return 0;
+      }
+    } catch (IOException e) {
+      // The terminal is gone: there is nobody left to tell.
+      return 0;
+    }
+    return piped(session) ? 0 : 1;
+  }
+
+  /** Starts the session on a thread of its own; asking for it waits until it is ready. */
+  static Supplier<Session> startBehind() {
+    CompletableFuture<Session> started = new CompletableFuture<>();
+    Thread starter =
+        new Thread(
+            () -> {
+              try {
+                started.complete(
+                    Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class))));
+              } catch (RuntimeException | Error e) {
+                started.completeExceptionally(e);
+              }
+            },
+            "leverbook start");
+    starter.setDaemon(true);
+    starter.start();
+    return started::join;
+  }
+
+  private static Terminal terminalOrNull() throws IOException {
+    try {
+      return TerminalBuilder.builder()
+          .system(true)
+          .dumb(false)
+          .encoding(Encoding.ofOutput())
+          .build();
+    } catch (IllegalStateException | IOException e) {
+      // No terminal: input, output or both are files or pipes.
+      return null;
+    }
+  }
+
+  private static boolean piped(Supplier<Session> session) {
+    var in = new BufferedReader(new InputStreamReader(System.in, Encoding.ofOutput()));
+    Voice voice =
+        new Voice(writer(System.out), writer(System.err), UnaryOperator.identity(), text -> text);
+    return new PipedInput(session.get(), in, voice).run();
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(stream, true);
+  }
+}
