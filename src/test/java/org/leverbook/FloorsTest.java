@@ -30,6 +30,7 @@ class FloorsTest {
           "figure",
           "language",
           "session",
+          "script",
           "terminal");
 
   private static final String ROOT = "org.leverbook.";
