@@ -165,6 +165,18 @@ public record JointMoment(
   }
 
   /**
+   * The {@link #arm()} with its sign.
+   *
+   * @return metres, negative where the main load tends to turn the joint in the motion's negative
+   *     direction (to extend it)
+   */
+  public double signedArm() {
+    Part part = parts.get(mainLoad);
+    boolean negative = part != null && part.moment().dotProduct(axes.get(main).direction()) < 0;
+    return negative ? -arm() : arm();
+  }
+
+  /**
    * The perpendicular distance from the joint's centre to the main load's line of force.
    *
    * @return metres in 3D, zero or more; zero when nothing is held

@@ -77,7 +77,7 @@ final class MomentSheets {
       List<Object> row = new ArrayList<>();
       row.add(level.word());
       row.add(CM * moment.centre().getY());
-      row.add(CM * signedArm(moment));
+      row.add(CM * moment.signedArm());
       row.add(moment.size());
       row.add(moment.tendsTo());
       row.add(moment.opposedBy());
@@ -92,14 +92,6 @@ final class MomentSheets {
             + " hang from T1.");
     notes.addAll(notes(position));
     return new Sheet("Spine, " + position.name(), columns, rows, notes);
-  }
-
-  /** The arm, negative where the main load extends the joint. */
-  private static double signedArm(JointMoment moment) {
-    JointMoment.Part load = moment.parts().get(moment.mainLoad());
-    boolean extending =
-        load != null && load.moment().dotProduct(moment.axes().get(moment.main()).direction()) < 0;
-    return extending ? -moment.arm() : moment.arm();
   }
 
   /** Loads, body weight, then supports: the order in which a coach asks. */

@@ -187,7 +187,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       List<Object> line = new ArrayList<>();
       line.add(row.value());
       shown.forEach(j -> line.add(row.held() ? row.position().moment(j).signed() : null));
-      shown.forEach(j -> line.add(row.held() ? 100 * row.position().moment(j).arm() : null));
+      shown.forEach(j -> line.add(row.held() ? 100 * row.position().moment(j).signedArm() : null));
       line.add(row.held() ? 100 * row.position().balance().shareOfFoot() : null);
       line.add(row.reason());
       cells.add(line);
@@ -197,7 +197,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
         columns,
         cells,
         List.of(
-            "Moments: positive where the resistance tends to flex the joint; of paired joints, one side.",
+            "Moments and arms: positive where they tend to flex the joint; of paired joints, one side.",
             Caution.TEXT));
   }
 

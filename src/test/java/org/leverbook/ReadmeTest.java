@@ -1,0 +1,92 @@
+package org.leverbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Person;
+import org.leverbook.body.Sex;
+import org.leverbook.display.Picture;
+import org.leverbook.language.Imports;
+import org.leverbook.language.Vocabulary;
+import org.leverbook.lift.Hinge;
+import org.leverbook.load.Barbell;
+import org.leverbook.quantity.Units;
+import org.leverbook.session.Evaluation;
+import org.leverbook.session.Preamble;
+import org.leverbook.session.Session;
+import org.leverbook.study.Sweep;
+
+/** What the README shows is what a newcomer gets. */
+class ReadmeTest {
+
+  private static final Pattern LESSON =
+      Pattern.compile("```java\n(.*?)```\n\n```text\n(.*?)```", Pattern.DOTALL);
+
+  private static final Path PICTURES = Path.of("notebooks", "pictures");
+
+  private static String readme() throws IOException {
+    return Files.readString(Path.of("README.md"), StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void every_lesson_prints_what_the_page_says() throws IOException {
+    Matcher lesson = LESSON.matcher(readme());
+    int lessons = 0;
+    try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
+      while (lesson.find()) {
+        lessons++;
+        List<String> printed = new ArrayList<>();
+        Evaluation evaluation =
+            session.evaluate(lesson.group(1), value -> printed.add(value.text()));
+        evaluation.problem().ifPresent(problem -> printed.add(problem.message()));
+        String output = String.join("\n", printed);
+        for (String line : lesson.group(2).split("\n")) {
+          assertThat(output).as("what this prints:\n" + lesson.group(1)).contains(line.strip());
+        }
+      }
+    }
+    assertThat(lessons).isEqualTo(6);
+  }
+
+  @Test
+  void its_two_commands_are_those_the_integration_machine_knows() throws IOException {
+    assertThat(readme())
+        .contains(
+            "    mvn -q -DskipTests package && java -jar target/leverbook.jar run notebooks/hinge.jsh --out"
+                + " target/hinge\n")
+        .contains("    mvn verify\n");
+    assertThat(Path.of(".ci", "run")).content().endsWith("\nmvn verify\n");
+  }
+
+  @Test
+  void its_pictures_are_those_the_first_lesson_draws() throws IOException {
+    Hinge pull =
+        Hinge.of(Person.of(Sex.MALE, Units.kg(85), Units.cm(178)))
+            .holding(Barbell.of(Units.kg(140)))
+            .hipHeight(Units.cm(58));
+    same("start", pull.start().picture());
+    same(
+        "hip-height",
+        Sweep.over("hip height", Units.cm(48), Units.cm(72), 25, h -> pull.hipHeight(h).start())
+            .plot(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER));
+  }
+
+  /** The SVG is the same on every machine; a PNG would follow the machine's fonts. */
+  private static void same(String name, Picture picture) throws IOException {
+    Path svg = PICTURES.resolve(name + ".svg");
+    if ("write".equals(System.getProperty("leverbook.pictures"))) {
+      Files.createDirectories(PICTURES);
+      Files.writeString(svg, picture.svgDocument());
+    }
+    assertThat(svg).hasContent(picture.svgDocument());
+  }
+}
