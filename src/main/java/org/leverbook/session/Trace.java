@@ -71,10 +71,18 @@ final class Trace {
         && (cause instanceof CompletionException
             || cause instanceof ExecutionException
             || cause instanceof ExceptionInInitializerError
-            || cause.getCause().getClass() == cause.getClass())) {
+            || isCopy(cause))) {
       cause = cause.getCause();
     }
     return cause;
+  }
+
+  /** A parallel task's failure arrives as one of the same class that only repeats its cause. */
+  private static boolean isCopy(Throwable thrown) {
+    Throwable cause = thrown.getCause();
+    String message = message(thrown);
+    return cause.getClass() == thrown.getClass()
+        && (message.isEmpty() || message.equals(Words.unwrapped(cause.toString()).strip()));
   }
 
   private static String words(Throwable thrown) {
