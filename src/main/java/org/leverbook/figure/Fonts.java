@@ -20,8 +20,11 @@ final class Fonts {
     try {
       new TextLayout(
           "m", new Font(Font.SANS_SERIF, Font.PLAIN, 12), new FontRenderContext(null, true, true));
-    } catch (RuntimeException | LinkageError | InternalError e) {
-      // The JDK fails in several ways here: no fontconfig, no font file, no font library.
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      throw e;
+    } catch (RuntimeException | Error e) {
+      // The JDK fails in several ways here, a bare Error among them: no fontconfig, no font file,
+      // no font library.
       throw new Refused(
           "This Java finds no fonts, so a PNG or a plot cannot be drawn here; the picture of a position can be saved as"
               + " .svg. To have both, install fonts (on Debian or Ubuntu: apt-get install fontconfig fonts-dejavu-core).",

@@ -71,7 +71,8 @@ final class LabelPlacer {
     for (double y = page.getMinY(); y + h <= page.getMaxY(); y += STEP) {
       for (double x = page.getMinX(); x + w <= page.getMaxX(); x += STEP) {
         Rectangle2D box = new Rectangle2D.Double(x, y, w, h);
-        if (!free(box, others)) {
+        // The distance alone rules most places out, and is the cheapest to know.
+        if (nearest(label, box) >= least || !free(box, others)) {
           continue;
         }
         double ground = overLines(box) + OVER_BODY * coverage.share(box);
@@ -96,6 +97,20 @@ final class LabelPlacer {
     return best;
   }
 
+  private static double nearest(Label label, Rectangle2D box) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (Point2D anchor : label.anchors()) {
+      nearest = Math.min(nearest, anchor.distance(nearestPoint(box, anchor)));
+    }
+    return nearest;
+  }
+
+  private static Point2D nearestPoint(Rectangle2D box, Point2D from) {
+    return new Point2D.Double(
+        Math.max(box.getMinX(), Math.min(box.getMaxX(), from.getX())),
+        Math.max(box.getMinY(), Math.min(box.getMaxY(), from.getY())));
+  }
+
   private boolean free(Rectangle2D box, List<Label.Placed> others) {
     Rectangle2D wide = widened(box);
     return kept.stream().noneMatch(wide::intersects)
@@ -112,9 +127,7 @@ final class LabelPlacer {
   }
 
   private static Label.Placed tied(Label label, Rectangle2D box, Point2D anchor) {
-    double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), anchor.getX()));
-    double y = Math.max(box.getMinY(), Math.min(box.getMaxY(), anchor.getY()));
-    return new Label.Placed(label, box, anchor, new Point2D.Double(x, y));
+    return new Label.Placed(label, box, anchor, nearestPoint(box, anchor));
   }
 
   private double leader(Label.Placed candidate, List<Label.Placed> others) {
