@@ -121,7 +121,7 @@ final class Caption {
     return parts.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "The side view hides what runs sideways; in space the line of force of the hand is this far away: "
+            "The side view hides what runs sideways; in space the line of force is this far away: "
                 + String.join("; ", parts)
                 + ".");
   }

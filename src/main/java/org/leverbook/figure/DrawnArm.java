@@ -48,7 +48,7 @@ record DrawnArm(JointId id, Vector2D joint, Vector2D foot, JointMoment moment) {
         "%.1f cm, %.0f N·m%s",
         100 * moment.arm(),
         moment.size(),
-        moment.signed() < 0 && moment.size() >= 0.5 ? " " + moment.tendsTo() + "ing" : "");
+        moment.signed() < 0 && moment.size() >= 0.5 ? ", tends to " + moment.tendsTo() : "");
   }
 
   /** How the moment is made up. */

@@ -14,7 +14,11 @@ public final class FigureIllustrator implements Illustrator {
   @Override
   public Optional<Picture> draw(Object subject, List<?> wishes) {
     List<JointId> joints =
-        wishes.stream().filter(JointId.class::isInstance).map(JointId.class::cast).toList();
+        wishes.stream()
+            .filter(JointId.class::isInstance)
+            .map(JointId.class::cast)
+            .distinct()
+            .toList();
     if (subject instanceof Position position) {
       SideView view = SideView.of(position, joints.isEmpty() ? SideView.USUAL : joints);
       return Optional.of(PositionPicture.of(view, FigureStyle.PRINT));

@@ -6,11 +6,13 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
+import org.leverbook.body.JointId;
 import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
 import org.leverbook.figure.Ink.Pen;
@@ -26,6 +28,7 @@ final class PositionPage {
   private final FigureStyle style;
   private final PageScale scale;
   private final Area body;
+  private final Map<JointId, FigureStyle.Accent> accents;
   private final List<Ink> ink = new ArrayList<>();
 
   private PositionPage(SideView view, FigureStyle style) {
@@ -34,10 +37,22 @@ final class PositionPage {
     double head = MARGIN + 2.2 * style.title() + headLines().size() * 1.35 * style.caption();
     this.scale = PageScale.fitted(view, WIDTH, head);
     this.body = new Area();
+    this.accents = accents(view, style);
     view.body().forEach(piece -> body.add(scale.onPage(piece.area())));
     view.bar()
         .map(bar -> new Area(Curves.disc(bar.centre(), bar.plate())))
         .ifPresent(plate -> body.add(scale.onPage(plate)));
+  }
+
+  /** As in a plot of the same joints. */
+  private static Map<JointId, FigureStyle.Accent> accents(SideView view, FigureStyle style) {
+    List<JointId> joints = view.arms().stream().map(DrawnArm::id).distinct().toList();
+    List<FigureStyle.Accent> each = style.accents(joints);
+    Map<JointId, FigureStyle.Accent> accents = new EnumMap<>(JointId.class);
+    for (int i = 0; i < joints.size(); i++) {
+      accents.put(joints.get(i), each.get(i));
+    }
+    return accents;
   }
 
   static Drawing drawing(SideView view, FigureStyle style) {
@@ -117,7 +132,7 @@ final class PositionPage {
   }
 
   private Group arm(DrawnArm arm) {
-    FigureStyle.Accent accent = style.accent(arm.id());
+    FigureStyle.Accent accent = accents.get(arm.id());
     Point2D joint = scale.onPage(arm.joint());
     Point2D foot = scale.onPage(arm.foot());
     List<Ink> content = new ArrayList<>();
@@ -171,7 +186,7 @@ final class PositionPage {
           new Label(
               List.of(arm.name(), arm.size(), arm.share()),
               style.label(),
-              style.accent(arm.id()).colour(),
+              accents.get(arm.id()).colour(),
               List.of(
                   between(joint, foot, 0.5),
                   joint,
