@@ -77,9 +77,10 @@ record HingeReport(
     notes.add(
         String.format(
             Locale.ROOT,
-            "Shoulders %.1f cm ahead of the bar; for this load 0 to %.1f cm were allowed (common practice, no source),"
+            "Shoulders %.1f cm ahead of %s 0 to %.1f cm were allowed (common practice, no source),"
                 + " and the value that brings the balance nearest to the middle of the foot was taken.",
             100 * ahead,
+            hinge.bar().mass() > 0 ? "the bar; for this load" : "the empty hands;",
             100 * largestAhead));
     if (bend > 0) {
       notes.add(

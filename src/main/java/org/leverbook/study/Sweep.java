@@ -70,6 +70,9 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
    * <p>{@code over("hip height", cm(50), cm(72), 23, h -> pull.hipHeight(h).start())} works; zero
    * steps are refused.
    *
+   * <p>The values run in parallel. Do not sweep in a class's static initialiser: the other threads
+   * wait for that class, and it for them.
+   *
    * @param <Q> what kind of quantity
    * @param name what is varied
    * @param from first value; its unit is the table's
