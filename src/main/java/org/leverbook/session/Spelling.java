@@ -54,9 +54,7 @@ final class Spelling {
   private record Scored(String word, int distance) {}
 
   private static int distance(String wanted, String candidate) {
-    String bare =
-        candidate.endsWith("(") ? candidate.substring(0, candidate.length() - 1) : candidate;
-    return distanceOf(wanted, bare.toLowerCase(Locale.ROOT));
+    return distanceOf(wanted, bare(candidate).toLowerCase(Locale.ROOT));
   }
 
   /**

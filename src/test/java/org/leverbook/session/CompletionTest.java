@@ -28,8 +28,9 @@ class CompletionTest {
   }
 
   private static List<Completion> at(String marked) {
-    int cursor = marked.indexOf('|');
-    return session.completions(marked.replace("|", ""), cursor);
+    // A test table cannot hold a line end.
+    String text = marked.replace("\\n", "\n");
+    return session.completions(text.replace("|", ""), text.indexOf('|'));
   }
 
   @ParameterizedTest
@@ -42,7 +43,7 @@ class CompletionTest {
         "barb|> barbell(",
         "var pull = hin|> hinge(",
         "1 + 1; hinge(lifter).trunk|> trunkLean(",
-        "var a = 1;\nhinge(lifter)\n  .hip|> hipHeight(",
+        "var a = 1;\\nhinge(lifter)\\n  .hip|> hipHeight(",
         "hinge(lifter).holding(barbel|> barbell(",
         "L5|> L5_S1",
         "lift|> lifter",
@@ -76,9 +77,9 @@ class CompletionTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '>',
-      value = {"zzzz|> 0", "|\"quoted hin|> 0", "hinge(lifter).zzz|> 0"})
+      value = {"zzzz|> 0", "\"quoted hin|> 0", "// hin|> 0", "hinge(lifter).zzz|> 0"})
   void where_nothing_fits_the_list_is_empty(String marked, int size) {
-    assertThat(at(marked.replace("|\"", "\""))).hasSize(size);
+    assertThat(at(marked)).hasSize(size);
   }
 
   @ParameterizedTest
@@ -91,7 +92,7 @@ class CompletionTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '>',
-      value = {"hin|ge(lifter)", "hinge|(lifter)", "hinge(|", "var a = 1; hinge(|lifter"})
+      value = {"hin|ge(lifter)", "hinge|(lifter)", "hinge(|", "var a = 1; hinge(|"})
   void documentation_of_the_word_at_the_cursor_is_its_signature(String marked) {
     int cursor = marked.indexOf('|');
     assertThat(session.documentation(marked.replace("|", ""), cursor, false))

@@ -40,7 +40,7 @@ class ProblemTest {
         "int n = \"a\";|9|A String stands where an int is needed.",
         "xyzzy + 1|1|There is no word \"xyzzy\".",
         "kg(1) kg(2)|6|Here is missing: ';'.",
-        "int f( { }|6|This } does not close the ( opened in line 1, column 6."
+        "int f(int x } {|13|This } does not close the ( opened in line 1, column 6."
       })
   void a_mistake_is_told_in_a_sentence_at_its_column(String text, int column, String message) {
     Problem problem = problem(text);
@@ -85,7 +85,7 @@ class ProblemTest {
       delimiter = '|',
       value = {
         "1 / 0|Arithmetic exception: / by zero",
-        "List.of(1).get(3)|This place is outside the list or text: Index 3 out of bounds for length 1",
+        "Objects.checkIndex(3, 1)|This place is outside the list or text: Index 3 out of bounds for length 1",
         "Integer.parseInt(\"x\")|This is no number: For input string: \"x\"",
         "throw new IllegalStateException();|Illegal state exception.",
         "throw new java.io.IOException(\"gone\");|IO exception: gone"

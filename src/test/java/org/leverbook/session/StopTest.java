@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stopping what runs. Real endless loops: without a stop each test would never end. */
 @Timeout(value = 60, unit = TimeUnit.SECONDS)
-class StopTest {
+public class StopTest {
 
   private final Session session = Session.open(Preamble.NONE);
 
@@ -29,35 +29,45 @@ class StopTest {
   /** Evaluates, waits until the code says it runs, stops it, and waits for what came of it. */
   private Evaluation stopped(String text) throws Exception {
     running = new CountDownLatch(1);
-    var evaluation = CompletableFuture.supplyAsync(() -> session.evaluate(text));
-    assertThat(running.await(30, TimeUnit.SECONDS)).isTrue();
+    var evaluation = CompletableFuture.supplyAsync(() -> session.evaluate(marked(text)));
+    awaitRunning(evaluation);
     assertThat(session.stop()).isTrue();
     return evaluation.get(30, TimeUnit.SECONDS);
   }
 
-  private static final String RUNS = "org.leverbook.session.StopTest.running.countDown();";
+  private static void awaitRunning(CompletableFuture<Evaluation> evaluation) throws Exception {
+    while (!running.await(50, TimeUnit.MILLISECONDS)) {
+      assertThat(evaluation).as("the code ended before it said that it runs").isNotDone();
+    }
+  }
+
+  /** RUNS, in the code of these tests, says that the code runs. */
+  private static String marked(String text) {
+    return text.replace("RUNS", "org.leverbook.session.StopTest.running.countDown();");
+  }
 
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "while (true) { }",
-        "for (long i = 0; ; i++) { }",
-        "do { } while (true);",
-        "while (true) { try { Math.sqrt(2); } catch (Throwable t) { } }",
-        "while (true) { try { while (true) { } } catch (Throwable t) { } }",
-        "while (true) { try { Thread.sleep(1); } catch (InterruptedException e) { } }",
-        "try { Thread.sleep(60_000); } catch (InterruptedException e) { }\nint unreached = 1;",
-        "new Object().wait();",
+        "{ RUNS while (true) { } }",
+        "{ RUNS for (long i = 0; ; i++) { } }",
+        "{ RUNS do { } while (true); }",
+        "while (true) { RUNS try { Math.sqrt(2); } catch (Throwable t) { } }",
+        "{ RUNS while (true) { try { while (true) { } } catch (Throwable t) { } } }",
+        "while (true) { RUNS try { Thread.sleep(1); } catch (InterruptedException e) { } }",
+        "{ RUNS Thread.sleep(60_000); }\nint unreached = 1;",
+        "var lock = new Object();\nsynchronized (lock) { RUNS lock.wait(); }",
         "int deep(int n) { return n > 900 ? deep(0) : n == 900 ? 0 : deep(n + 1); }\n"
-            + "while (deep(0) == 0) { }",
-        "java.util.stream.IntStream.iterate(0, i -> i).forEach(i -> { });",
-        "java.util.stream.LongStream.range(0, Long.MAX_VALUE).parallel().map(i -> i + 1).sum();",
-        "long n = 0;\nwhile (true) switch ((int) (n++ % 3)) { case 0: continue; default: break; }"
+            + "{ RUNS while (deep(0) == 0) { } }",
+        "{ RUNS java.util.stream.IntStream.iterate(0, i -> i).forEach(i -> { }); }",
+        "{ RUNS java.util.stream.LongStream.range(0, Long.MAX_VALUE).parallel()"
+            + ".map(i -> i + 1).sum(); }",
+        "long n = 0;\n{ RUNS while (true) switch ((int) (n++ % 3)) { case 0: continue; default: } }"
       })
   void an_endless_loop_stops_and_the_session_goes_on(String endless) throws Exception {
     session.evaluate("var before = 41;");
 
-    Evaluation evaluation = stopped(RUNS + "\n" + endless);
+    Evaluation evaluation = stopped(endless);
 
     assertThat(evaluation.status()).isEqualTo(Evaluation.Status.STOPPED);
     assertThat(evaluation.problem().get().message()).isEqualTo("Stopped.");
@@ -68,18 +78,18 @@ class StopTest {
 
   @Test
   void what_comes_after_the_stopped_unit_is_not_run() throws Exception {
-    stopped(RUNS + "\nwhile (true) { }\nvar after = 1;");
+    stopped("{ RUNS while (true) { } }\nvar after = 1;");
 
     assertThat(session.evaluate("after").ok()).isFalse();
   }
 
   @Test
   void a_toString_without_end_stops_too() throws Exception {
-    session.evaluate("class Slow { public String toString() { " + RUNS + " while (true) { } } }");
+    session.evaluate(marked("class Slow { public String toString() { RUNS while (true) { } } }"));
     running = new CountDownLatch(1);
     var evaluation =
         CompletableFuture.supplyAsync(() -> session.evaluate("new Slow()", value -> value.text()));
-    assertThat(running.await(30, TimeUnit.SECONDS)).isTrue();
+    awaitRunning(evaluation);
     session.stop();
 
     assertThat(evaluation.get(30, TimeUnit.SECONDS).status()).isEqualTo(Evaluation.Status.STOPPED);
@@ -91,7 +101,7 @@ class StopTest {
     session.evaluate("var before = 41;");
 
     Evaluation evaluation =
-        stopped(RUNS + "\njava.util.stream.LongStream.range(0, Long.MAX_VALUE).sum()");
+        stopped("{ RUNS java.util.stream.LongStream.range(0, Long.MAX_VALUE).sum(); }");
 
     assertThat(evaluation.status()).isEqualTo(Evaluation.Status.STOPPED);
     assertThat(evaluation.problem().get().message())
@@ -115,7 +125,7 @@ class StopTest {
       var otherResult =
           CompletableFuture.supplyAsync(
               () -> other.evaluate(wait + "long n = 0; while (n < 300_000_000L) n++;\nn"));
-      stopped(RUNS + "\nwhile (true) { }");
+      stopped("{ RUNS while (true) { } }");
 
       assertThat(otherResult.get(30, TimeUnit.SECONDS).value().get().object())
           .isEqualTo(300_000_000L);
@@ -127,8 +137,8 @@ class StopTest {
     session.evaluate("String word = \"a\";");
     running = new CountDownLatch(1);
     var evaluation =
-        CompletableFuture.supplyAsync(() -> session.evaluate(RUNS + "\nwhile (true) { }"));
-    assertThat(running.await(30, TimeUnit.SECONDS)).isTrue();
+        CompletableFuture.supplyAsync(() -> session.evaluate(marked("{ RUNS while (true) { } }")));
+    awaitRunning(evaluation);
 
     var asked = CompletableFuture.supplyAsync(() -> session.completions("word.isBl", 9));
 
