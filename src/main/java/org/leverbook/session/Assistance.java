@@ -31,6 +31,11 @@ final class Assistance {
   List<Completion> completions(String text, int cursor) {
     int start = unitStart(text, cursor);
     String unit = text.substring(start, cursor);
+    Brackets brackets = new Brackets(text, start);
+    brackets.readTo(cursor);
+    if (brackets.inWords()) {
+      return List.of();
+    }
     int[] anchor = {unit.length()};
     Map<String, Completion> found = new LinkedHashMap<>();
     for (Suggestion each : analysis.completionSuggestions(unit, unit.length(), anchor)) {

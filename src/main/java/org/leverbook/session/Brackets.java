@@ -139,6 +139,11 @@ final class Brackets {
     return open.isEmpty() && in != In.COMMENT && in != In.TEXT_BLOCK;
   }
 
+  /** Whether this place is inside a comment or a quoted text. */
+  boolean inWords() {
+    return in != In.CODE;
+  }
+
   /** Where the innermost open bracket, comment or text block begins. */
   Optional<Integer> innermostOpen() {
     if (in == In.COMMENT || in == In.TEXT_BLOCK) {

@@ -10,7 +10,6 @@ import jdk.jshell.Diag;
 import jdk.jshell.EvalException;
 import jdk.jshell.JShell;
 import jdk.jshell.JShellException;
-import jdk.jshell.MethodSnippet;
 import jdk.jshell.PersistentSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.Status;
@@ -179,8 +178,10 @@ final class Findings {
           : Optional.empty();
     }
     if (lacksSomething(event.status()) && event.previousStatus() == Status.VALID) {
-      String what = changed instanceof MethodSnippet ? named.name() + "()" : named.name();
-      return Optional.of(what + " does not fit " + cause + " any more.");
+      return Optional.of(
+          changed instanceof VarSnippet
+              ? named.name() + " is gone because " + cause + " changed: give its line again."
+              : named.name() + " does not fit " + cause + " any more.");
     }
     return Optional.empty();
   }

@@ -2,8 +2,11 @@ package org.leverbook.session;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /** Which of the known words a misspelt word may stand for. */
 final class Spelling {
@@ -30,17 +33,28 @@ final class Spelling {
             Comparator.comparingInt(Scored::distance)
                 .thenComparing(scored -> !scored.word().startsWith(word.substring(0, 1)))
                 .thenComparing(Scored::word))
-        .limit(MOST)
         .map(Scored::word)
+        .filter(firstOfItsLetters())
+        .limit(MOST)
         .toList();
+  }
+
+  /** A method and a class that differ only in capitals are one suggestion. */
+  private static Predicate<String> firstOfItsLetters() {
+    Set<String> seen = new HashSet<>();
+    return candidate -> seen.add(bare(candidate).toLowerCase(Locale.ROOT));
+  }
+
+  /** A word without the brackets of a call. */
+  static String bare(String candidate) {
+    int bracket = candidate.indexOf('(');
+    return bracket < 0 ? candidate : candidate.substring(0, bracket);
   }
 
   private record Scored(String word, int distance) {}
 
   private static int distance(String wanted, String candidate) {
-    String bare =
-        candidate.endsWith("(") ? candidate.substring(0, candidate.length() - 1) : candidate;
-    return distanceOf(wanted, bare.toLowerCase(Locale.ROOT));
+    return distanceOf(wanted, bare(candidate).toLowerCase(Locale.ROOT));
   }
 
   /**

@@ -20,6 +20,10 @@ final class Splitter {
   private static final Pattern GOES_ON =
       Pattern.compile("\\.(?!\\d)|[?:%^&|=<>*]|!=|->|/(?![/*A-Za-z])|[+-]\\s|instanceof\\b");
 
+  /** An annotation waits for what it is about, although the compiler takes it for complete. */
+  private static final Pattern ANNOTATION =
+      Pattern.compile("(?:@(?!interface)[\\w.]+(?:\\([^()]*\\))?\\s*)+");
+
   private static final Pattern ELSE = Pattern.compile("else\\b");
 
   private final SourceCodeAnalysis analysis;
@@ -85,6 +89,9 @@ final class Splitter {
     // A comment behind the code can hide a missing semicolon, so only the code is judged.
     CompletionInfo info = analysis.analyzeCompletion(text.substring(start, codeEnd));
     Completeness completeness = info.completeness();
+    if (ANNOTATION.matcher(text).region(start, codeEnd).matches()) {
+      return new Unit(Unit.Kind.INCOMPLETE, start, end, "");
+    }
     if (completeness == Completeness.EMPTY) {
       return new Unit(Unit.Kind.COMPLETE, start, end, ";");
     }

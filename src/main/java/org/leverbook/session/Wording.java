@@ -85,7 +85,8 @@ final class Wording {
     Matcher owner = OWNER.matcher(message);
     String type = owner.find() ? Words.cleaned(owner.group(1)).strip() : "";
     List<String> near = Spelling.nearest(word, candidates.apply(at));
-    if (near.contains(word + "(") && !called) {
+    boolean method = near.contains(word + "(") || near.contains(word + "()");
+    if (method && !called) {
       return "\"" + word + "\" needs its brackets: " + word + "().";
     }
     if (called && near.contains(word)) {

@@ -1,7 +1,10 @@
 package org.leverbook.session;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Takes the names that only the compiler needs out of its messages. */
 final class Words {
@@ -33,9 +36,10 @@ final class Words {
 
   /** A class name as words: {@code ArrayIndexOutOfBounds} is "array index out of bounds". */
   static String spaced(String camelCase) {
-    return camelCase
-        .replaceAll("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])", " ")
-        .toLowerCase(java.util.Locale.ROOT);
+    String[] words = camelCase.split("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])");
+    return Arrays.stream(words)
+        .map(w -> w.matches("[A-Z]{2,}") ? w : w.toLowerCase(Locale.ROOT))
+        .collect(Collectors.joining(" "));
   }
 
   /** "a" or "an". */

@@ -1,0 +1,203 @@
+package org.leverbook.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.leverbook.language.Imports;
+import org.leverbook.language.Vocabulary;
+
+/** What went wrong, where, in words: whole sentences, exact places. */
+class ProblemTest {
+
+  private final Session session =
+      Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)));
+
+  @AfterEach
+  void close() {
+    session.close();
+  }
+
+  private Problem problem(String text) {
+    return session.evaluate(text).problem().orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "hing(3)|1|There is no word \"hing\": did you mean hinge()?",
+        "1 + barbel(kg(3)).hashCode()|5|There is no word \"barbel\": did you mean barbell()?",
+        "barbell(kg(140)).moss()|18|A Barbell has no word \"moss\": did you mean mass()?",
+        "person(MALE, kg(85), cm(178)).mass|31|\"mass\" needs its brackets: mass().",
+        "\"a\".lenght()|5|A String has no word \"lenght\": did you mean length()?",
+        "barbell(140)|9|An int stands where a Quantity<Mass> is needed; kg() or lb() would make one.",
+        "int n = \"a\";|9|A String stands where an int is needed.",
+        "xyzzy + 1|1|There is no word \"xyzzy\".",
+        "kg(1) kg(2)|6|Here is missing: ';'.",
+        "int f(int x } {|13|This } does not close the ( opened in line 1, column 6."
+      })
+  void a_mistake_is_told_in_a_sentence_at_its_column(String text, int column, String message) {
+    Problem problem = problem(text);
+
+    assertThat(problem.message().replace("; lb()", "")).isEqualTo(message);
+    assertThat(problem.line()).isEqualTo(1);
+    assertThat(problem.column()).isEqualTo(column);
+  }
+
+  @Test
+  void the_place_is_counted_in_the_text_that_was_given_not_in_the_unit() {
+    Problem problem =
+        problem("// one\r\nvar a = 1;\r\n\r\nint f() {\r\n  return hing(1);\r\n}\r\nf()");
+
+    // A method that lacks a word is kept until it is called, as a note says.
+    assertThat(problem.message()).isEqualTo("f needs method hing(int), which is not there yet.");
+    assertThat(problem.line()).isEqualTo(7);
+
+    Problem second = problem("var b = 2; var c = hing(b); var d = 4;");
+    assertThat(second.line()).isEqualTo(1);
+    assertThat(second.column()).isEqualTo(20);
+    assertThat(second.caret())
+        .isEqualTo("var b = 2; var c = hing(b); var d = 4;\n                   ^");
+  }
+
+  @Test
+  void tabs_before_the_place_stay_tabs_so_that_the_caret_stands_below() {
+    assertThat(problem("\t\thing(1)").caret()).isEqualTo("\t\thing(1)\n\t\t^");
+  }
+
+  @Test
+  void a_refusal_speaks_for_itself() {
+    Problem problem = problem("var a = 1;\nbarbell(kg(-5))");
+
+    assertThat(problem.kind()).isEqualTo(Problem.Kind.REFUSAL);
+    assertThat(problem.message()).contains("-5").doesNotContain("Refused", "Exception");
+    assertThat(problem.line()).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 / 0|Arithmetic exception: / by zero",
+        "Objects.checkIndex(3, 1)|This place is outside the list or text: Index 3 out of bounds for length 1",
+        "Integer.parseInt(\"x\")|This is no number: For input string: \"x\"",
+        "throw new IllegalStateException();|Illegal state exception.",
+        "throw new java.io.IOException(\"gone\");|IO exception: gone"
+      })
+  void an_exception_is_told_in_words(String text, String message) {
+    assertThat(problem(text).message()).isEqualTo(message);
+  }
+
+  @Test
+  void a_missing_value_is_told_without_names_of_the_compiler() {
+    Problem problem = problem("String s = null;\ns.length()");
+
+    assertThat(problem.message())
+        .startsWith("A value is missing (null): ")
+        .doesNotContain("REPL", "JShell");
+    assertThat(problem.line()).isEqualTo(2);
+  }
+
+  @Test
+  void causes_are_told_below() {
+    assertThat(
+            problem("throw new RuntimeException(\"a\", new IllegalStateException(\"b\"));")
+                .message())
+        .isEqualTo("Runtime exception: a\nbecause of illegal state exception: b");
+  }
+
+  @Test
+  void an_exception_in_a_method_names_its_line_and_who_called_it() {
+    Problem problem =
+        problem("int f(int x) {\n  int y = x;\n  return 1 / y;\n}\nvar a = 1; f(0)\nvar b = 2;");
+
+    assertThat(problem.line()).isEqualTo(3);
+    assertThat(problem.column()).isEqualTo(3);
+    assertThat(problem.source()).isEqualTo("  return 1 / y;");
+    assertThat(problem.trail()).containsExactly("called from line 5");
+  }
+
+  @Test
+  void an_exception_in_an_earlier_input_shows_that_line() {
+    session.evaluate("int f(int x) {\n  return 1 / x;\n}");
+
+    Problem problem = problem("var a = 1;\nf(0)");
+
+    assertThat(problem.line()).isEqualTo(2);
+    assertThat(problem.trail()).containsExactly("in line 2 of an earlier input: return 1 / x;");
+  }
+
+  @Test
+  void an_exception_in_a_parallel_task_names_the_line_of_its_lambda() {
+    Problem problem =
+        problem(
+            "var n = IntStream.range(0, 100).parallel()\n    .map(i ->\n      1 / (i - 77))\n"
+                + "    .sum();");
+
+    assertThat(problem.message()).isEqualTo("Arithmetic exception: / by zero");
+    assertThat(problem.line()).isEqualTo(3);
+  }
+
+  @Test
+  void a_method_that_calls_itself_without_end_is_told_and_the_session_goes_on() {
+    Problem problem = problem("int f(int x) { return f(x + 1); }\nf(0)");
+
+    assertThat(problem.message()).isEqualTo("A method calls itself without end.");
+    assertThat(session.evaluate("1 + 1").value()).contains(new Value(2, 1));
+  }
+
+  @Test
+  void a_bracket_that_is_never_closed_is_named_with_its_line() {
+    Evaluation evaluation =
+        session.evaluate("var a = 1;\nvar b = Math.max(\n  1,\n  2;\nvar c = 3;");
+
+    assertThat(evaluation.status()).isEqualTo(Evaluation.Status.INCOMPLETE);
+    assertThat(evaluation.problem().get().message())
+        .isEqualTo("The bracket ( opened at line 2 is never closed.");
+    assertThat(evaluation.problem().get().line()).isEqualTo(2);
+    assertThat(evaluation.problem().get().column()).isEqualTo(17);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/exit", "/save x.jsh", "/?", "/!"})
+  void commands_of_other_shells_are_refused_in_words(String command) {
+    String word = command.split(" ")[0];
+    assertThat(problem(command).message())
+        .isEqualTo(
+            "\""
+                + word
+                + "\" is no word here: everything is Java. help() lists the words, quit() leaves.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "int 3x = 1;",
+        "List<String> l = List.of(1);",
+        "Math.max()",
+        "return 3;;)",
+        "class A extends Nothing { }\nnew A()",
+        "void toString() { }",
+        "package a;",
+        "\"never closed",
+        "Runnable r = () -> { throw new Exception(); };",
+        "else { }",
+        "}",
+        "#",
+        "\u0000"
+      })
+  void whatever_is_wrong_the_answer_has_no_names_of_the_compiler(String text) {
+    Problem problem = problem(text);
+
+    assertThat(problem.message())
+        .isNotBlank()
+        .doesNotContain("REPL", "$JShell", "compiler.err", "do_it");
+    assertThat(problem.caret()).contains("^");
+  }
+}
