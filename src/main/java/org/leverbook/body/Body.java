@@ -42,6 +42,17 @@ public record Body(Person person, Links links, SegmentTree tree, List<SolePoint>
   }
 
   /**
+   * Where a load or a pad takes hold.
+   *
+   * @param site which, as in {@code Site.HAND}
+   * @param side left or right for a paired site; ignored for one of the midline
+   * @return the place, carried by its segment
+   */
+  public Place place(Site site, Side side) {
+    return tree.place(site, side);
+  }
+
+  /**
    * The sources of lengths and masses.
    *
    * @return one line for each

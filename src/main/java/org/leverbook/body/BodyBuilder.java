@@ -60,7 +60,8 @@ final class BodyBuilder {
       arm(side);
       leg(side);
     }
-    SegmentTree built = tree.build();
+    SegmentTree bare = tree.build();
+    SegmentTree built = bare.withPlaces(new PlaceTable(person, links, bare).all());
     List<Body.SolePoint> soles = new ArrayList<>();
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       sole(built, side, soles);

@@ -20,8 +20,10 @@ public final class SegmentTree {
   private final Map<String, Integer> bySegment = new HashMap<>();
   private final Map<String, Integer> byJoint = new HashMap<>();
   private final int[] firstAngle;
+  private final Map<String, Place> places;
 
-  private SegmentTree(List<Segment> segments) {
+  private SegmentTree(List<Segment> segments, Map<String, Place> places) {
+    this.places = Map.copyOf(places);
     this.segments = List.copyOf(segments);
     firstAngle = new int[segments.size() + 1];
     for (int i = 0; i < segments.size(); i++) {
@@ -128,6 +130,45 @@ public final class SegmentTree {
   }
 
   /**
+   * Whether a segment of this name exists.
+   *
+   * @param name a full name, as in "right thigh"
+   * @return true if so
+   */
+  public boolean hasSegment(String name) {
+    return bySegment.containsKey(name);
+  }
+
+  /**
+   * A place that loads and pads know by name.
+   *
+   * @param site which
+   * @param side left or right for a paired site
+   * @return the place
+   * @throws Refused if this tree has none, as a textbook's lever has no hands
+   */
+  public Place place(Site site, Side side) {
+    Place place = places.get(site.on(side));
+    if (place == null) {
+      throw new Refused(
+          side == Side.MIDLINE && site.paired()
+              ? "There are two of the " + site.word() + ": say LEFT or RIGHT."
+              : "This body has no place called \"" + site.on(side) + "\".");
+    }
+    return place;
+  }
+
+  /**
+   * This tree with places that have names.
+   *
+   * @param named by full name
+   * @return the same segments, with these places
+   */
+  SegmentTree withPlaces(Map<String, Place> named) {
+    return new SegmentTree(segments, named);
+  }
+
+  /**
    * The place of one angle in the array of a pose.
    *
    * @param joint the joint's full name
@@ -212,7 +253,7 @@ public final class SegmentTree {
      * @return an immutable tree of all segments added so far
      */
     public SegmentTree build() {
-      return new SegmentTree(segments);
+      return new SegmentTree(segments, Map.of());
     }
 
     private void add(Segment segment) {

@@ -7,6 +7,7 @@ import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.Body;
+import org.leverbook.body.Girths;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Links;
 import org.leverbook.body.Side;

@@ -1,18 +1,17 @@
-package org.leverbook.figure;
+package org.leverbook.body;
 
-import org.leverbook.body.Person;
-import org.leverbook.body.Sex;
 import org.leverbook.data.DataTable;
 
 /**
- * How thick a person's parts are, for drawing only: no moment depends on it.
+ * How thick a person's parts are: for drawing, and for the places of the skin at which loads and
+ * pads touch ({@link Place}).
  *
  * <p>Survey means as shares of stature, from {@code body/population_anthropometry.csv} (ANSUR II,
  * Gordon et al. 2014); girths are turned into the diameter of a circle of that girth. A person
  * heavier than the survey's mean at this stature is drawn thicker: at the same length, volume goes
  * with the square of thickness, so thickness goes with the root of mass over stature.
  */
-final class Girths {
+public final class Girths {
 
   private static final DataTable SURVEY = DataTable.read("body/population_anthropometry.csv");
 
@@ -26,7 +25,13 @@ final class Girths {
     this.thickening = thickening;
   }
 
-  static Girths of(Person person) {
+  /**
+   * The thickness of a person's parts.
+   *
+   * @param person whose
+   * @return by survey means, stature and mass
+   */
+  public static Girths of(Person person) {
     String sex = person.sex().word();
     double meanMass =
         SURVEY.only("mass", r -> r.is("sex", sex) && r.is("dimension", "mass")).number("mean");
@@ -39,18 +44,33 @@ final class Girths {
     return new Girths(person.sex(), person.metres(), Math.max(0.75, Math.min(1.5, thickening)));
   }
 
-  /** A depth from front to back, metres. */
-  double depth(String dimension) {
+  /**
+   * A depth from front to back.
+   *
+   * @param dimension as the survey calls it, as in "chestdepth"
+   * @return metres
+   */
+  public double depth(String dimension) {
     return share(dimension) * stature * thickening;
   }
 
-  /** The diameter that belongs to a girth, metres. */
-  double diameter(String girth) {
+  /**
+   * The diameter that belongs to a girth.
+   *
+   * @param girth as the survey calls it, as in "thighcircumference"
+   * @return metres
+   */
+  public double diameter(String girth) {
     return share(girth) * stature * thickening / Math.PI;
   }
 
-  /** A length that does not grow with weight, metres. */
-  double length(String dimension) {
+  /**
+   * A length that does not grow with weight.
+   *
+   * @param dimension as the survey calls it, as in "handbreadth"
+   * @return metres
+   */
+  public double length(String dimension) {
     return share(dimension) * stature;
   }
 

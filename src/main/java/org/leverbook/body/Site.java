@@ -1,0 +1,72 @@
+package org.leverbook.body;
+
+/**
+ * Where a load or a pad can take hold of any body, as a coach says it. On one person's body it is a
+ * {@link Place}.
+ */
+public enum Site {
+  /** The hand, around a bar or a handle. */
+  HAND("hand", true),
+  /** High on the upper back, just below the neck, as a bar lies for a squat with upright trunk. */
+  UPPER_BACK_HIGH("upper back high", true),
+  /** Lower on the upper back, on the shoulder blades. */
+  UPPER_BACK_LOW("upper back low", true),
+  /** On the front of the shoulders, against the neck. */
+  FRONT_OF_SHOULDER("front of the shoulder", true),
+  /** The breast bone. */
+  CHEST("chest", false),
+  /** The fold in front of the hip. */
+  HIP_CREASE("hip crease", true),
+  /** Around the waist. */
+  WAIST("waist", false),
+  /** The front of a belt, where a weight hangs from it. */
+  BELT_FRONT("belt front", false),
+  /** The elbow, on the side of the upper arm. */
+  ELBOW("elbow", true),
+  /** Just above the wrist, on the side of the forearm. */
+  FOREARM("forearm", true),
+  /** The front of the thigh above the knee. */
+  THIGH("thigh", true),
+  /** Just above the ankle, where a cuff goes. */
+  ANKLE("ankle", true),
+  /** Under the middle of the foot. */
+  FOOT("foot", true),
+  /** The forehead. */
+  HEAD("head", false);
+
+  private final String word;
+  private final boolean paired;
+
+  Site(String word, boolean paired) {
+    this.word = word;
+    this.paired = paired;
+  }
+
+  /**
+   * The site in words, without side.
+   *
+   * @return as in "hip crease"
+   */
+  public String word() {
+    return word;
+  }
+
+  /**
+   * Whether there is a left and a right one.
+   *
+   * @return true for limbs and for what a bar touches on both sides
+   */
+  public boolean paired() {
+    return paired;
+  }
+
+  /**
+   * The name with a side.
+   *
+   * @param side left or right for a paired site; ignored for one of the midline
+   * @return as in "right hand" or "chest"
+   */
+  public String on(Side side) {
+    return paired ? side.of(word) : word;
+  }
+}
