@@ -38,7 +38,7 @@ class BalanceTest {
       List.of(corner(0, 0), corner(0.3, 0), corner(0.3, 0.2), corner(0, 0.2));
 
   private static Contact corner(double x, double z) {
-    return new Contact("corner", 0, new Vector3D(x, 0, z), Vector3D.PLUS_J);
+    return Contact.smooth("corner", 0, new Vector3D(x, 0, z), Vector3D.PLUS_J);
   }
 
   @ParameterizedTest(name = "pressure at ({0}, {1}): margin {2} m, {3} of the foot, held {4}")
