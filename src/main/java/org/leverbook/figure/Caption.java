@@ -40,8 +40,7 @@ final class Caption {
             .map(a -> "Arm to the " + a.name() + ": " + a.size() + ".")
             .collect(Collectors.joining(" "))
         + " "
-        + capital(view.position().balance().text())
-        + ".";
+        + balance(view.position());
   }
 
   static List<String> sentences(SideView view) {
@@ -53,7 +52,7 @@ final class Caption {
               position.facts().stream().map(Fact::toString).collect(Collectors.joining(", "))
                   + "."));
     }
-    all.add(capital(position.balance().text()) + ".");
+    all.add(balance(position));
     all.add(meaning(view));
     hidden(view).ifPresent(all::add);
     missing(view).ifPresent(all::add);
@@ -61,6 +60,16 @@ final class Caption {
     all.add("Sources: " + String.join("; ", sources(position)) + ".");
     all.add(Caution.TEXT);
     return all;
+  }
+
+  private static String balance(Position position) {
+    if (!position.held()) {
+      return position.holding().sentence();
+    }
+    return position
+        .onGround()
+        .map(b -> capital(b.text()) + ".")
+        .orElse("Nothing stands on level ground.");
   }
 
   /** Those that the head of the page does not name already. */

@@ -2,6 +2,7 @@ package org.leverbook.quantity;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
@@ -72,6 +73,21 @@ public final class Ask {
   public static double angle(String what, Quantity<Angle> angle, double low, double high) {
     double radians = Si.radians(present(what, angle, "deg(35)"));
     return within(what, Units.text(angle), radians, low, high, 180 / Math.PI, "°", "");
+  }
+
+  /**
+   * A share as a fraction.
+   *
+   * @param what what it is the share of, as in "leaning"
+   * @param share what the user gave
+   * @param low least fraction allowed
+   * @param high greatest fraction allowed
+   * @return the fraction
+   * @throws Refused if the share is missing or outside
+   */
+  public static double share(String what, Quantity<Dimensionless> share, double low, double high) {
+    double fraction = Si.fraction(present(what, share, "percent(50)"));
+    return within(what, Units.text(share), fraction, low, high, 100, " %", "");
   }
 
   /**

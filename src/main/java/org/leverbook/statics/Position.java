@@ -1,23 +1,21 @@
 package org.leverbook.statics;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
-import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
-import org.leverbook.display.Caution;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Sheet;
 import org.leverbook.display.Shown;
 import org.leverbook.load.Force;
-import org.leverbook.load.Gravity;
 import org.leverbook.load.Load;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.support.Floor;
 import org.leverbook.support.Support;
@@ -36,7 +34,8 @@ public final class Position implements Shown {
   private final List<Force> forces;
   private final Holding holding;
   private final Balance balance;
-  private final Map<String, JointMoment> moments;
+  private final List<Reaction> reactions;
+  private final KnownMoments moments;
   private final List<Fact> facts;
   private final List<String> notes;
 
@@ -50,7 +49,8 @@ public final class Position implements Shown {
     this.forces = resting.forces();
     this.holding = resting.holding();
     this.balance = resting.balance();
-    this.moments = split();
+    this.reactions = Reaction.gathered(body().tree(), resting.touches(), forces);
+    this.moments = KnownMoments.of(placement, resting);
   }
 
   /**
@@ -74,7 +74,7 @@ public final class Position implements Shown {
       List<Support> supports,
       List<Fact> facts,
       List<String> notes) {
-    return new Position(name, new Setting(body, pose, loads, supports, 1), facts, notes);
+    return new Position(name, new Setting(body, pose, loads, supports, 1, 4), facts, notes);
   }
 
   /**
@@ -134,17 +134,6 @@ public final class Position implements Shown {
     return new Position(name, other, facts, notes);
   }
 
-  private Map<String, JointMoment> split() {
-    NetLoads net = NetLoads.of(placement, forces, Gravity.VECTOR);
-    Partition partition = new Partition(placement, net, "floor", Partition.hardest(forces));
-    Map<String, JointMoment> split = new LinkedHashMap<>();
-    SegmentTree tree = body().tree();
-    for (int i = 1; i < tree.size(); i++) {
-      split.put(tree.segment(i).joint().fullName(), partition.at(i));
-    }
-    return split;
-  }
-
   /**
    * The moment at a joint: of a paired joint, the side where it is greater (the right where both
    * are equal).
@@ -153,12 +142,7 @@ public final class Position implements Shown {
    * @return what the resistance asks of it
    */
   public JointMoment moment(JointId joint) {
-    JointMoment right = moment(joint, Side.RIGHT);
-    if (!joint.paired()) {
-      return right;
-    }
-    JointMoment left = moment(joint, Side.LEFT);
-    return left.size() > right.size() * (1 + 1e-9) ? left : right;
+    return moments.greater(joint);
   }
 
   /**
@@ -167,9 +151,81 @@ public final class Position implements Shown {
    * @param joint which
    * @param side left or right; ignored for a joint of the midline
    * @return what the resistance asks of it
+   * @throws Refused if the supports cannot hold and would reach through this joint
    */
   public JointMoment moment(JointId joint, Side side) {
-    return moments.get(joint.on(side));
+    return moments.at(joint, side);
+  }
+
+  /**
+   * Whether the moment at a joint is known: always where the position is held, and otherwise where
+   * no support reaches through the joint.
+   *
+   * @param joint which
+   * @param side left or right; ignored for a joint of the midline
+   * @return true if so
+   */
+  public boolean knows(JointId joint, Side side) {
+    return moments.knows(joint, side);
+  }
+
+  /**
+   * The net force through a joint before muscles.
+   *
+   * @param joint which
+   * @param side left or right; ignored for a joint of the midline
+   * @return compression and shear in the bone's frame
+   */
+  public ContactForce contactForce(JointId joint, Side side) {
+    return ContactForce.of(moment(joint, side), placement);
+  }
+
+  /**
+   * The net forces through the joints and discs, before muscles.
+   *
+   * @return compression and shear, every joint
+   */
+  public Sheet contactForces() {
+    return SupportSheets.contactForces(this);
+  }
+
+  /**
+   * What each support gives: force, pressure point, share of its friction.
+   *
+   * @return a row for each support and part of the body
+   */
+  public Sheet reactions() {
+    return SupportSheets.reactions(this);
+  }
+
+  /**
+   * What each support gives each part of the body.
+   *
+   * @return the reactions; empty where the position is not held
+   */
+  public List<Reaction> supportForces() {
+    return reactions;
+  }
+
+  /**
+   * The same position with the pads used less: a share of the way from leaving them untouched (as
+   * far as the lifter can be held without) to relaxing onto them.
+   *
+   * @param share 0 to 100 %
+   * @return the changed position
+   * @throws Refused if the share is missing or outside
+   */
+  public Position leaning(Quantity<Dimensionless> share) {
+    return changed(setting.leaning(Ask.share("leaning", share, 0, 1)));
+  }
+
+  /**
+   * Both ends of leaning side by side: pads untouched, and relaxed onto them.
+   *
+   * @return a row for each joint, and what each pad gives
+   */
+  public Sheet bothEnds() {
+    return SupportSheets.bothEnds(changed(setting.leaning(0)), changed(setting.leaning(1)));
   }
 
   /**
@@ -178,7 +234,7 @@ public final class Position implements Shown {
    * @return one for each joint and side
    */
   public List<JointMoment> all() {
-    return List.copyOf(moments.values());
+    return moments.all();
   }
 
   /**
@@ -294,9 +350,19 @@ public final class Position implements Shown {
    * Whether it stands, and with how much to spare.
    *
    * @return the balance
+   * @throws Refused if nothing stands on level ground here
    */
   public Balance balance() {
-    return balance;
+    return onGround().orElseThrow(() -> new Refused(PositionText.withoutBalance(this)));
+  }
+
+  /**
+   * The balance, where something stands on level ground.
+   *
+   * @return the balance, or empty
+   */
+  public Optional<Balance> onGround() {
+    return Optional.ofNullable(balance);
   }
 
   /**
@@ -316,18 +382,7 @@ public final class Position implements Shown {
    * @throws Refused if there is none of that name; names those that exist
    */
   public double fact(String factName) {
-    return facts.stream()
-        .filter(f -> f.name().equals(factName))
-        .mapToDouble(Fact::value)
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Refused(
-                    "This position has no \""
-                        + factName
-                        + "\"; it has "
-                        + facts.stream().map(Fact::name).collect(Collectors.joining(", "))
-                        + "."));
+    return Fact.named(facts, factName);
   }
 
   /**
@@ -341,16 +396,7 @@ public final class Position implements Shown {
 
   @Override
   public String text() {
-    StringBuilder text = new StringBuilder(name);
-    text.append(": ").append(body().person().text()).append('\n');
-    loads().forEach(load -> text.append(load.description()).append('\n'));
-    text.append(facts.stream().map(Fact::toString).collect(Collectors.joining(", ")));
-    text.append('\n').append(balance.text()).append('\n');
-    for (JointId joint : List.of(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER)) {
-      text.append(moment(joint).text()).append('\n');
-    }
-    notes.forEach(note -> text.append(note).append('\n'));
-    return text.append(Caution.TEXT).toString();
+    return PositionText.of(this);
   }
 
   @Override

@@ -21,7 +21,8 @@ import org.leverbook.support.Support;
  * @param leaning how far the person relaxes onto the pads: 0 leaves them untouched as far as that
  *     can be, 1 relaxes
  */
-record Setting(Body body, Pose pose, List<Load> loads, List<Support> supports, double leaning) {
+record Setting(
+    Body body, Pose pose, List<Load> loads, List<Support> supports, double leaning, int sides) {
 
   Setting {
     loads = List.copyOf(loads);
@@ -31,17 +32,17 @@ record Setting(Body body, Pose pose, List<Load> loads, List<Support> supports, d
   Setting with(Load... more) {
     List<Load> all = new ArrayList<>(loads);
     all.addAll(Arrays.asList(more));
-    return new Setting(body, pose, all, supports, leaning);
+    return new Setting(body, pose, all, supports, leaning, sides);
   }
 
   Setting on(Support... more) {
     List<Support> all = new ArrayList<>(supports);
     all.addAll(Arrays.asList(more));
-    return new Setting(body, pose, loads, all, leaning);
+    return new Setting(body, pose, loads, all, leaning, sides);
   }
 
   Setting leaning(double share) {
-    return new Setting(body, pose, loads, supports, share);
+    return new Setting(body, pose, loads, supports, share, sides);
   }
 
   Setting without(String source) {
@@ -58,6 +59,6 @@ record Setting(Body body, Pose pose, List<Load> loads, List<Support> supports, d
                   .collect(Collectors.joining(", "))
               + ".");
     }
-    return new Setting(body, pose, loadsLeft, supportsLeft, leaning);
+    return new Setting(body, pose, loadsLeft, supportsLeft, leaning, sides);
   }
 }

@@ -45,17 +45,17 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
    *
    * @param value in the sweep's unit
    * @param position what came of it; null where nothing did
-   * @param reason why nothing did; empty where something did
+   * @param reason why nothing did, or why it cannot be held; empty where it is held
    */
   public record Row(double value, Position position, String reason) {
 
     /**
-     * Whether there is a position.
+     * Whether there is a position, and its supports hold it.
      *
      * @return true if so
      */
     public boolean held() {
-      return position != null;
+      return position != null && position.held();
     }
   }
 
@@ -126,7 +126,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
     try {
       Position found = position.apply(Units.of(value, unit));
       return found != null
-          ? new Row(value, found, "")
+          ? new Row(value, found, found.holding().sentence())
           : new Row(value, null, "The lambda gave no position (null).");
     } catch (Refused e) {
       return new Row(value, null, e.getMessage());
@@ -191,7 +191,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       line.add(row.value());
       shown.forEach(j -> line.add(row.held() ? row.position().moment(j).signed() : null));
       shown.forEach(j -> line.add(row.held() ? 100 * row.position().moment(j).signedArm() : null));
-      line.add(row.held() ? 100 * row.position().balance().shareOfFoot() : null);
+      line.add(balance(row));
       line.add(row.reason());
       cells.add(line);
     }
@@ -202,6 +202,13 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
         List.of(
             "Moments and arms: positive where they tend to flex the joint; of paired joints, one side.",
             Caution.TEXT));
+  }
+
+  private static Double balance(Row row) {
+    if (!row.held()) {
+      return null;
+    }
+    return row.position().onGround().map(b -> 100 * b.shareOfFoot()).orElse(null);
   }
 
   /**

@@ -244,7 +244,8 @@ class WorksheetTest {
               "opposed_by",
               "about",
               "size_Nm",
-              "arm_m");
+              "arm_m",
+              "contact_N");
     }
   }
 

@@ -155,14 +155,32 @@ class BalanceTest {
     };
   }
 
-  @Test
-  void a_level_cable_is_refused_with_its_pull_because_a_smooth_floor_cannot_hold_it() {
+  private static Position pulledForward(double kilograms) {
     int hand = BODY.tree().indexOf("right fingers");
+    int other = BODY.tree().indexOf("left fingers");
     Vector3D grip = armsOut().placed().origin(hand);
-    Vector3D pulley = grip.add(new Vector3D(2, 0, 0));
-    Cable cable = new Cable(3, 1, pulley, List.of(new Cable.Hold(hand, Vector3D.ZERO)));
-    assertThatThrownBy(() -> stand(armsOut(), cable))
-        .isInstanceOf(Refused.class)
-        .hasMessageContaining("pulls sideways with 29.4 N");
+    Vector3D pulley = new Vector3D(grip.getX() - 5, grip.getY(), 0);
+    Cable cable =
+        new Cable(
+            kilograms,
+            1,
+            pulley,
+            List.of(new Cable.Hold(hand, Vector3D.ZERO), new Cable.Hold(other, Vector3D.ZERO)));
+    return stand(armsOut(), cable);
+  }
+
+  @Test
+  void a_level_cable_is_held_by_friction_under_the_feet() {
+    Position pulled = pulledForward(3);
+    double forward = 0;
+    double up = 0;
+    for (Reaction reaction : pulled.supportForces()) {
+      forward += reaction.force().getX();
+      up += reaction.force().getY();
+      assertThat(reaction.frictionUsed().orElseThrow()).isBetween(0.0, 1.0 + 1e-9);
+    }
+    assertThat(forward).isCloseTo(3 * Gravity.STANDARD, within(1e-9));
+    assertThat(up).isCloseTo(80 * Gravity.STANDARD, within(1e-9));
+    assertThat(pulled.balance().held()).isTrue();
   }
 }
