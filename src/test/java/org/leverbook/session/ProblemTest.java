@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -134,7 +135,8 @@ class ProblemTest {
     assertThat(problem.trail()).containsExactly("in line 2 of an earlier input: return 1 / x;");
   }
 
-  @Test
+  /** Repeated, because another thread or the asking one may meet the bad value. */
+  @RepeatedTest(10)
   void an_exception_in_a_parallel_task_names_the_line_of_its_lambda() {
     Problem problem =
         problem(
