@@ -25,7 +25,7 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
   private static final double LARGEST = 620;
 
   /** Of the line of force above the highest point, metres. */
-  private static final double ABOVE = 0.06;
+  private static final double ABOVE = 0.14;
 
   static PageScale fitted(SideView view, double width, double top) {
     Rectangle2D seen = new Rectangle2D.Double(view.line().point().getX(), 0, 0, 0);

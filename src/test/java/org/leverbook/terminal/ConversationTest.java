@@ -3,8 +3,6 @@ package org.leverbook.terminal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
-import java.io.PipedInputStream;
-import java.io.PipedOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,8 +11,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jline.terminal.Size;
-import org.jline.terminal.Terminal;
-import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,14 +28,13 @@ class ConversationTest {
   private static final String CTRL_C = "\u0003";
   private static final String CTRL_D = "\u0004";
   private static final String TAB = "\t";
-  private static final String UP = "\u001b[A";
+  private static final String UP = "\u001bOA";
 
   @TempDir private Path folder;
 
   private final ByteArrayOutputStream screen = new ByteArrayOutputStream();
   private final Map<String, String> environment = new HashMap<>();
-  private PipedOutputStream keys;
-  private Terminal terminal;
+  private LineDisciplineTerminal terminal;
   private Thread shell;
 
   @BeforeEach
@@ -51,23 +47,15 @@ class ConversationTest {
 
   @AfterEach
   void end() throws Exception {
-    keys.close();
-    shell.join(20_000);
     terminal.close();
+    shell.join(20_000);
     OutputFolder.choose(Path.of(""));
     assertThat(shell.isAlive()).isFalse();
   }
 
   private void open(Size size) throws Exception {
-    keys = new PipedOutputStream();
-    terminal =
-        TerminalBuilder.builder()
-            .system(false)
-            .streams(new PipedInputStream(keys, 1 << 16), screen)
-            .type("xterm")
-            .encoding(StandardCharsets.UTF_8)
-            .size(size)
-            .build();
+    terminal = new LineDisciplineTerminal("test", "xterm", screen, StandardCharsets.UTF_8);
+    terminal.setSize(size);
     Supplier<Session> session = Shell.startBehind();
     shell = new Thread(new Conversation(terminal, session, environment)::run, "shell under test");
     shell.start();
@@ -75,8 +63,9 @@ class ConversationTest {
   }
 
   private void type(String text) throws Exception {
-    keys.write(text.getBytes(StandardCharsets.UTF_8));
-    keys.flush();
+    for (byte key : text.getBytes(StandardCharsets.UTF_8)) {
+      terminal.processInputByte(key);
+    }
   }
 
   /** The shown text, without what only moves the cursor or sets modes; colours stay. */
@@ -88,7 +77,9 @@ class ConversationTest {
 
   /** Waits until a text is shown after what was shown when last asked. */
   private void await(String text) throws Exception {
+    long end = System.nanoTime() + 20_000_000_000L;
     while (!shown().contains(text)) {
+      assertThat(System.nanoTime()).as("no \"" + text + "\" in: " + shown()).isLessThan(end);
       assertThat(shell.isAlive()).as("the shell ended, showing: " + shown()).isTrue();
       Thread.sleep(20);
     }

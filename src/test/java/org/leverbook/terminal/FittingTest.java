@@ -25,12 +25,12 @@ class FittingTest {
   @Test
   void a_long_table_keeps_its_beginning_its_last_rows_and_its_notes() {
     assertThat(new Fitting(80, 15).fit(table(40)).lines())
-        .hasSize(1 + 9 + 1 + 1 + 1)
+        .hasSize(1 + 11 + 1 + 1 + 1)
         .contains("Title of the table", "…", "A note.")
         .anyMatch(line -> line.startsWith("row 00"))
         .anyMatch(line -> line.startsWith("row 39"))
         .last()
-        .isEqualTo("(cut to this terminal: 9 of 40 lines; a saved file holds everything)");
+        .isEqualTo("(cut to this terminal: 11 of 40 lines; a saved file holds everything)");
   }
 
   @Test
@@ -38,7 +38,7 @@ class FittingTest {
     assertThat(new Fitting(20, 24).fit(table(3)).lines())
         .contains("row 00   xxxxxxxxxx…")
         .anyMatch(line -> line.startsWith("(cut to this"));
-    assertThat(new Fitting(20, 24).fit(table(3))).contains("20 of 39 characters a line");
+    assertThat(new Fitting(20, 24).fit(table(3))).contains("20 of 39");
   }
 
   @Test
