@@ -63,8 +63,11 @@ final class PositionPage {
     heading();
     FloorInk floor = new FloorInk(view, style, scale, WIDTH - MARGIN);
     ink.add(floor.ground());
+    SupportInk supports = new SupportInk(view, style, scale);
+    ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
     ink.add(floor.marks());
+    ink.addAll(supports.arrows());
     line();
     view.arms().forEach(arm -> ink.add(arm(arm)));
     labels();
@@ -204,6 +207,7 @@ final class PositionPage {
             style.label(),
             style.ink(),
             List.of(between(force.getP1(), above, 0.04), between(force.getP1(), above, 0.2))));
+    labels.addAll(new SupportInk(view, style, scale).labels());
     Rectangle2D room =
         new Rectangle2D.Double(
             MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.floor() - scale.top());

@@ -236,6 +236,26 @@ public record Pad(
   /** A place of the skin in the world. */
   private record Skin(Place place, Vector3D at) {}
 
+  /**
+   * The two ends of its face, seen from the side.
+   *
+   * @param where where the body is
+   * @return upper and lower end in the plane of the middle, in the world, metres
+   */
+  public List<Vector3D> ends(Placement where) {
+    List<Skin> skin = skin(where);
+    double face = skin.stream().mapToDouble(this::out).min().orElseThrow();
+    Vector3D centre =
+        middle.orElseGet(() -> centre(skin.stream().filter(s -> out(s) - face <= YIELDS).toList()));
+    // On the face, not on the mean of skin that has sunk in.
+    Vector3D on =
+        middle.isPresent()
+            ? centre
+            : centre.add(facing.scalarMultiply(face - centre.dotProduct(facing)));
+    Vector3D half = Vector3D.PLUS_K.crossProduct(facing).scalarMultiply(length / 2);
+    return List.of(on.add(half), on.subtract(half));
+  }
+
   @Override
   public String description() {
     return String.format(
