@@ -3,6 +3,7 @@ package org.leverbook.quantity;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 
@@ -58,6 +59,29 @@ public final class Ask {
     double metres = Si.metres(present(what, length, "cm(178)"));
     return within(
         what, Units.text(length), metres, low, high, 100, " cm", lengthSlip(metres, low, high));
+  }
+
+  /**
+   * A force within a range.
+   *
+   * @param what what the force is of, as in "band's pull"
+   * @param force what the user gave
+   * @param low lowest newtons allowed
+   * @param high highest newtons allowed
+   * @return newtons
+   * @throws Refused if it is missing or outside
+   */
+  public static double force(String what, Quantity<Force> force, double low, double high) {
+    double newtons = present(what, force, "newton(200)").to(Units.N).getValue().doubleValue();
+    return within(
+        what,
+        Units.text(force),
+        newtons,
+        low,
+        high,
+        1,
+        " N",
+        newtons < 0 ? "A force has no sign here: say which way by where it pulls." : "");
   }
 
   /**

@@ -20,6 +20,7 @@ import org.leverbook.body.Side;
 import org.leverbook.load.Barbell;
 import org.leverbook.load.Cable;
 import org.leverbook.load.Force;
+import org.leverbook.load.Grasp;
 import org.leverbook.load.Gravity;
 import org.leverbook.load.Load;
 import org.leverbook.pose.Frame;
@@ -165,7 +166,7 @@ class BalanceTest {
             kilograms,
             1,
             pulley,
-            List.of(new Cable.Hold(hand, Vector3D.ZERO), new Cable.Hold(other, Vector3D.ZERO)));
+            List.of(Grasp.fixed(hand, Vector3D.ZERO), Grasp.fixed(other, Vector3D.ZERO)));
     return stand(armsOut(), cable);
   }
 

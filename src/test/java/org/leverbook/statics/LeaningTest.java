@@ -19,6 +19,7 @@ import org.leverbook.body.Side;
 import org.leverbook.load.Barbell;
 import org.leverbook.load.Cable;
 import org.leverbook.load.Force;
+import org.leverbook.load.Grasp;
 import org.leverbook.load.Gravity;
 import org.leverbook.load.Load;
 import org.leverbook.pose.Frame;
@@ -175,7 +176,7 @@ class LeaningTest {
         kilograms,
         1,
         new Vector3D(grip.getX() - 50, grip.getY(), 0),
-        List.of(new Cable.Hold(right, Vector3D.ZERO), new Cable.Hold(left, Vector3D.ZERO)));
+        List.of(Grasp.fixed(right, Vector3D.ZERO), Grasp.fixed(left, Vector3D.ZERO)));
   }
 
   @Test
