@@ -3,8 +3,10 @@ package org.leverbook.language;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import org.leverbook.body.Person;
 import org.leverbook.body.Side;
+import org.leverbook.load.Sled;
 import org.leverbook.quantity.Refused;
 import org.leverbook.support.FixedBar;
 import org.leverbook.support.Footing;
@@ -76,6 +78,29 @@ public abstract sealed class SupportWords permits Vocabulary {
    */
   public static Pad seat() {
     return Pad.seat();
+  }
+
+  /**
+   * A plate ahead of the feet that does not move, as in {@code sitting.on(footPlate(deg(60)))}.
+   *
+   * @param tilt of its face: 90 degrees stands upright
+   * @return the plate
+   * @throws Refused if the tilt is missing or outside 0 to 100 degrees
+   */
+  public static Pad footPlate(Quantity<Angle> tilt) {
+    return Pad.footPlate(tilt);
+  }
+
+  /**
+   * A plate on a sled that both feet press up a rail, as in {@code sled(kg(150), deg(45))}.
+   *
+   * @param mass sled, plate and discs together
+   * @param slope of the rail: 0 level, 90 degrees upright
+   * @return the load
+   * @throws Refused if a value is missing or outside
+   */
+  public static Sled sled(Quantity<Mass> mass, Quantity<Angle> slope) {
+    return Sled.of(mass, slope);
   }
 
   /**

@@ -18,6 +18,7 @@ import org.leverbook.body.Sex;
 import org.leverbook.body.Side;
 import org.leverbook.load.Force;
 import org.leverbook.load.Gravity;
+import org.leverbook.load.Sled;
 import org.leverbook.pose.Frame;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
@@ -221,5 +222,37 @@ class CarriedTest {
     assertThat(stands.holding().sentence()).isEmpty();
     assertThat(up(stands, "floor")).isCloseTo(WEIGHT, within(1e-6));
     assertThat(stands.supportForces()).hasSize(2);
+  }
+
+  @Test
+  void a_sled_on_a_rail_is_taken_up_by_seat_and_back_rest() {
+    Pose pose =
+        seated(0.5).rootAt(new Vector3D(0, 0.5, 0), Frame.leanedForward(-Math.toRadians(35)));
+    Pose legs = both(both(pose, JointId.HIP, Math.toRadians(115), 0, 0), JointId.KNEE, 1.2, 0, 0);
+    Sled sled = Sled.of(kg(100), deg(30));
+    assertThat(sled.push()).isCloseTo(100 * Gravity.STANDARD / 2, within(1e-9));
+    Position presses =
+        Position.of(
+            "leg press",
+            BODY,
+            legs,
+            List.of(sled),
+            List.of(Pad.seat().friction(0.8), Pad.back(deg(55)).friction(0.8)),
+            List.of(),
+            List.of());
+    assertThat(presses.holding().sentence()).isEmpty();
+    double back = 0;
+    for (Reaction reaction : presses.supportForces()) {
+      back += reaction.force().getX();
+    }
+    // What the rail pushes back level, seat and back rest together push forward.
+    assertThat(back).isCloseTo(sled.push() * Math.cos(Math.toRadians(30)), within(1e-6));
+  }
+
+  @Test
+  void a_fixed_foot_plate_holds_a_seated_person_against_a_pull() {
+    double hips = BODY.links().footHeight() + BODY.links().shank();
+    Position sits = carried(seated(hips), Pad.seat(), Footing.feet(BODY), Pad.footPlate(deg(0)));
+    assertThat(sits.held()).isTrue();
   }
 }
