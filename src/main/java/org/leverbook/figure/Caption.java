@@ -90,7 +90,13 @@ final class Caption {
         + line
         + ", to scale; each moment is that of the "
         + line
-        + " and of the body's own weight together, in N·m.";
+        + (padded(view.position())
+            ? ", the body's own weight and the supports together, in N·m."
+            : " and of the body's own weight together, in N·m.");
+  }
+
+  private static boolean padded(Position position) {
+    return position.supportForces().stream().anyMatch(r -> !r.source().equals("floor"));
   }
 
   private static Optional<String> missing(SideView view) {

@@ -22,6 +22,7 @@ public final class Imports {
       import org.leverbook.lift.*;
       import org.leverbook.statics.*;
       import org.leverbook.study.*;
+      import org.leverbook.support.*;
       import tech.tablesaw.api.Table;
       """;
 

@@ -20,13 +20,12 @@ import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /** The words for what is lifted; {@link Vocabulary} hands them on. */
-public class LoadWords extends UnitWords {
+public abstract sealed class LoadWords extends UnitWords permits SupportWords {
 
   /** Farther away than this no gym reaches, metres. */
   private static final double GYM = 20;
 
-  /** Only {@link Vocabulary} and its like build on this. */
-  protected LoadWords() {}
+  LoadWords() {}
 
   /**
    * A point of the gym in the lifter's own plane, as in {@code at(cm(90), cm(5))}.

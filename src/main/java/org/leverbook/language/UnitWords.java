@@ -9,10 +9,9 @@ import javax.measure.quantity.Mass;
 import org.leverbook.quantity.Units;
 
 /** The words for amounts; {@link Vocabulary} hands them on. */
-public class UnitWords {
+public abstract sealed class UnitWords permits LoadWords {
 
-  /** Only {@link Vocabulary} and its like build on this. */
-  protected UnitWords() {}
+  UnitWords() {}
 
   /**
    * A mass in kilograms, as in {@code kg(85)}.

@@ -2,7 +2,6 @@ package org.leverbook.language;
 
 import java.util.function.Function;
 import javax.measure.Quantity;
-import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.leverbook.body.JointId;
@@ -15,10 +14,6 @@ import org.leverbook.lift.Hinge;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Sweep;
-import org.leverbook.support.FixedBar;
-import org.leverbook.support.Footing;
-import org.leverbook.support.Pad;
-import org.leverbook.support.Rings;
 
 /**
  * The words of every session: shell, script and notebook alike. Each is an ordinary Java method or
@@ -26,7 +21,7 @@ import org.leverbook.support.Rings;
  *
  * <p>Promises: nothing to extend, no annotations, no second syntax, it is just Java.
  */
-public final class Vocabulary extends LoadWords {
+public final class Vocabulary extends SupportWords {
 
   /** A man's lengths and masses. */
   public static final Sex MALE = Sex.MALE;
@@ -133,130 +128,6 @@ public final class Vocabulary extends LoadWords {
    */
   public static Hinge hinge(Person lifter) {
     return Hinge.of(lifter);
-  }
-
-  /**
-   * A chest pad set against the ribs, as in {@code start.on(chestPad(deg(45)))}.
-   *
-   * @param tilt of its face: 0 lies level, 90 degrees stands upright
-   * @return the pad; {@code .middleAt}, {@code .size} and {@code .friction} change it
-   * @throws Refused if the tilt is missing or outside 0 to 100 degrees
-   */
-  public static Pad chestPad(Quantity<Angle> tilt) {
-    return Pad.chest(tilt);
-  }
-
-  /**
-   * A back rest set against the back, as in {@code start.on(backPad(deg(80)))}.
-   *
-   * @param tilt of its face: 0 lies level, 90 degrees stands upright
-   * @return the pad
-   * @throws Refused if the tilt is missing or outside 0 to 100 degrees
-   */
-  public static Pad backPad(Quantity<Angle> tilt) {
-    return Pad.back(tilt);
-  }
-
-  /**
-   * A pad that holds the thighs down, as in {@code seated.on(thighPad())}.
-   *
-   * @return the pad
-   */
-  public static Pad thighPad() {
-    return Pad.thighs();
-  }
-
-  /**
-   * A pad or roller in front of the shins, as in {@code seated.on(shinPad(deg(90)))}.
-   *
-   * @param tilt of its face: 0 lies level, 90 degrees stands upright
-   * @return the pad
-   * @throws Refused if the tilt is missing or outside 0 to 100 degrees
-   */
-  public static Pad shinPad(Quantity<Angle> tilt) {
-    return Pad.shins(tilt);
-  }
-
-  /**
-   * A bench under head, back and hips, as in {@code lying.on(bench(deg(0)))}.
-   *
-   * @param tilt of its face: 0 for a flat bench
-   * @return the bench
-   * @throws Refused if the tilt is missing or outside 0 to 100 degrees
-   */
-  public static Pad bench(Quantity<Angle> tilt) {
-    return Pad.bench(tilt);
-  }
-
-  /**
-   * A level seat, as in {@code sitting.on(seat())}.
-   *
-   * @return the seat
-   */
-  public static Pad seat() {
-    return Pad.seat();
-  }
-
-  /**
-   * The floor under both hands, as in {@code pushUp.on(handsOnFloor())}.
-   *
-   * @return the support
-   */
-  public static Pad handsOnFloor() {
-    return Pad.underHands();
-  }
-
-  /**
-   * The floor under knees and insteps, as in {@code start.on(kneesOnFloor())}.
-   *
-   * @return the support
-   */
-  public static Pad kneesOnFloor() {
-    return Pad.underKnees();
-  }
-
-  /**
-   * A bar that does not move, in both hands, as in {@code hanging.on(fixedBar())}.
-   *
-   * @return the support
-   */
-  public static FixedBar fixedBar() {
-    return new FixedBar();
-  }
-
-  /**
-   * Rings or handles on straps, as in {@code start.on(rings(cm(0), m(2.5), cm(50)))}.
-   *
-   * @param forward place of the beam they hang from, ahead of the middle of the feet
-   * @param up its height
-   * @param span distance between the straps above
-   * @return the support
-   * @throws Refused if a length is missing or outside
-   */
-  public static Rings rings(Quantity<Length> forward, Quantity<Length> up, Quantity<Length> span) {
-    return Rings.from(forward, up, span);
-  }
-
-  /**
-   * Both feet on the floor, with as much of each sole as touches, as in {@code
-   * start.without("floor").on(feet(lifter).friction(0.4))}.
-   *
-   * @param lifter whose feet
-   * @return the support; {@code .step}, {@code .platesUnderHeels} and {@code .friction} change it
-   */
-  public static Footing feet(Person lifter) {
-    return Footing.feet(lifter.body());
-  }
-
-  /**
-   * One foot on the floor, as in {@code start.without("floor").on(oneFoot(lifter, RIGHT))}.
-   *
-   * @param lifter whose foot
-   * @param side which foot
-   * @return the support
-   */
-  public static Footing oneFoot(Person lifter, Side side) {
-    return Footing.foot(lifter.body(), side);
   }
 
   /**

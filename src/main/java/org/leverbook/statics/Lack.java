@@ -21,8 +21,11 @@ import org.leverbook.support.Contact;
  */
 final class Lack {
 
-  /** Friction that no surface has: what slips even so does not lack friction. */
-  private static final double ROUGHEST = 50;
+  /**
+   * Rougher than any sole or cushion: what slips even so does not lack friction. Common practice,
+   * no source.
+   */
+  private static final double ROUGHEST = 2;
 
   private static final int HALVINGS = 45;
 
@@ -120,9 +123,8 @@ final class Lack {
     return new Holding(Holding.Verdict.SLIPS, sentence, Vector3D.ZERO, Vector3D.ZERO, high);
   }
 
-  /** The toes slip with their foot. */
   private String part(Contact contact) {
-    return tree.segment(contact.segment()).name().replace("toes", "foot");
+    return Reaction.part(tree, contact.segment());
   }
 
   private static String joined(Set<String> places) {

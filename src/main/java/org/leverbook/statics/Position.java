@@ -328,11 +328,7 @@ public final class Position implements Shown {
     return holding;
   }
 
-  /**
-   * Whether the supports hold the person still.
-   *
-   * @return true if so
-   */
+  /** Whether the supports hold the person still. */
   public boolean held() {
     return holding.held();
   }
@@ -356,11 +352,7 @@ public final class Position implements Shown {
     return onGround().orElseThrow(() -> new Refused(PositionText.withoutBalance(this)));
   }
 
-  /**
-   * The balance, where something stands on level ground.
-   *
-   * @return the balance, or empty
-   */
+  /** The balance, where something stands on level ground. */
   public Optional<Balance> onGround() {
     return Optional.ofNullable(balance);
   }

@@ -99,7 +99,7 @@ public record Reaction(
   }
 
   /** Vertebrae count as the trunk, toes with their foot, fingers with their hand. */
-  private static String part(SegmentTree tree, int segment) {
+  static String part(SegmentTree tree, int segment) {
     String name = tree.segment(segment).name();
     if (name.matches("[LT]\\d+")) {
       return "trunk";

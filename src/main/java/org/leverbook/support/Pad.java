@@ -105,6 +105,7 @@ public record Pad(
         Site.UPPER_BACK_LOW,
         Site.MID_BACK,
         Site.LOW_BACK,
+        Site.BUTTOCK,
         Site.BACK_OF_HEAD);
   }
 
@@ -155,6 +156,19 @@ public record Pad(
    */
   public static Pad shins(Quantity<Angle> tilt) {
     return of("shin pad", facing(tilt, -1), 0.15, 0.80, true, Site.SHIN);
+  }
+
+  /**
+   * A plate that does not move, ahead of the feet; it pushes at the middle of each sole. For one
+   * that slides on a rail see the sled among the loads.
+   *
+   * @param tilt of its face: 90 degrees stands upright
+   * @return the plate, 60 cm long and 60 cm wide, which carries
+   * @throws Refused if the tilt is missing or outside 0 to 100 degrees
+   */
+  public static Pad footPlate(Quantity<Angle> tilt) {
+    return of("foot plate", facing(tilt, -1), 0.60, 0.60, false, Site.FOOT)
+        .friction(Floor.SHOE_FRICTION);
   }
 
   /**
