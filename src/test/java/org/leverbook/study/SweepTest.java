@@ -146,8 +146,8 @@ class SweepTest {
                             1,
                             pulley,
                             java.util.List.of(
-                                new org.leverbook.load.Cable.Hold(hand, zero),
-                                new org.leverbook.load.Cable.Hold(other, zero)))));
+                                org.leverbook.load.Grasp.fixed(hand, zero),
+                                org.leverbook.load.Grasp.fixed(other, zero)))));
     assertThat(sweep.rows().get(0).held()).isTrue();
     Sweep.Row last = sweep.rows().get(7);
     assertThat(last.held()).isFalse();
