@@ -254,8 +254,7 @@ class LeastEffortTest {
       cases.add(new Case(random, round % 3));
     }
     // The judge takes some 30 ms a case: on all processors.
-    long held =
-        IntStream.range(0, CASES).parallel().filter(i -> compared(i, cases.get(i))).count();
+    long held = IntStream.range(0, CASES).parallel().filter(i -> compared(i, cases.get(i))).count();
     assertThat(held).isBetween(CASES / 3L, CASES - 50L);
   }
 
