@@ -45,6 +45,10 @@ record Setting(
     return new Setting(body, pose, loads, supports, share, sides);
   }
 
+  Setting finer() {
+    return new Setting(body, pose, loads, supports, leaning, 8);
+  }
+
   Setting without(String source) {
     List<Load> loadsLeft = loads.stream().filter(l -> !l.source().equals(source)).toList();
     List<Support> supportsLeft = supports.stream().filter(s -> !s.source().equals(source)).toList();

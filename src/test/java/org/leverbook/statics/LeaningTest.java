@@ -242,4 +242,55 @@ class LeaningTest {
             "The left foot is 20.0 cm below its ground: raise or lower the foot, or say how high"
                 + " its ground is.");
   }
+
+  @Test
+  void eight_edges_give_friction_on_the_diagonal_that_four_leave_out() {
+    Position standing = row(60, new Floor(BODY, 0.10));
+    int right = BODY.tree().indexOf("right fingers");
+    int left = BODY.tree().indexOf("left fingers");
+    Vector3D grip = standing.placement().origin(right);
+    // A level pull of 7 % of the weight, half back and half to the side, with some twist: less
+    // than 0.10 on a cone, but more on four edges.
+    Load cord =
+        new Cable(
+            7.15,
+            1,
+            new Vector3D(grip.getX() - 500, grip.getY(), -500),
+            List.of(new Cable.Hold(right, Vector3D.ZERO), new Cable.Hold(left, Vector3D.ZERO)));
+    Position four = standing.with(cord);
+    assertThat(four.holding().verdict()).isEqualTo(Holding.Verdict.SLIPS);
+    Position eight = four.finerFriction();
+    assertThat(eight.holding().sentence()).isEmpty();
+    assertBalanced(eight);
+    assertWithinLimits(eight);
+  }
+
+  @Test
+  void left_and_right_share_alike_on_a_pad() {
+    Position padded = row(60, new Floor(BODY)).on(Pad.chest(deg(30)));
+    for (JointId joint : List.of(JointId.HIP, JointId.KNEE, JointId.ANKLE)) {
+      double right = padded.moment(joint, Side.RIGHT).signed();
+      assertThat(padded.moment(joint, Side.LEFT).signed()).isCloseTo(right, within(1e-6));
+    }
+  }
+
+  @Test
+  void compression_and_shear_have_the_signs_of_their_worked_cases() {
+    Position upright = row(0, new Floor(BODY));
+    double above = 100 * Gravity.STANDARD - 2 * belowKnee() * Gravity.STANDARD;
+    assertThat(upright.contactForce(JointId.KNEE, Side.RIGHT).compression())
+        .isCloseTo(above / 2, within(1e-6));
+    assertThat(upright.contactForce(JointId.ELBOW, Side.RIGHT).compression()).isNegative();
+    Position level = row(60, new Floor(BODY));
+    ContactForce disc = level.contactForce(JointId.L5_S1, Side.MIDLINE);
+    assertThat(disc.forward()).isPositive();
+    assertThat(disc.compression()).isPositive();
+    assertThat(disc.size()).isCloseTo(level.moment(JointId.L5_S1).force().getNorm(), within(1e-9));
+    assertThat(disc.text()).matches("L5/S1: \\d+ N together, shear \\d+ N forward, .*");
+  }
+
+  private static double belowKnee() {
+    return BODY.tree().segment(BODY.tree().indexOf("right shank")).mass()
+        + BODY.tree().segment(BODY.tree().indexOf("right foot")).mass();
+  }
 }

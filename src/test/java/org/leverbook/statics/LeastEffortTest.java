@@ -6,7 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.SingularValueDecomposition;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.matrix.store.MatrixStore;
 import org.ojalgo.matrix.store.R064Store;
@@ -155,6 +159,51 @@ class LeastEffortTest {
       return sum;
     }
 
+    /**
+     * How far the answer is from the conditions of Karush, Kuhn and Tucker: the free variables give
+     * the six multipliers by least squares; the least multiplier of a variable at zero, or minus
+     * what a free one lacks.
+     */
+    double worstMultiplier(double[] x) {
+      List<Integer> free = new ArrayList<>();
+      double[] gradient = new double[x.length];
+      for (int i = 0; i < x.length; i++) {
+        gradient[i] = -g[i];
+        for (int j = 0; j < x.length; j++) {
+          gradient[i] += h[i][j] * x[j];
+        }
+        if (x[i] > 1e-9) {
+          free.add(i);
+        }
+      }
+      double[][] rows = new double[free.size()][];
+      double[] right = new double[free.size()];
+      for (int k = 0; k < rows.length; k++) {
+        rows[k] = w[free.get(k)];
+        right[k] = -gradient[free.get(k)];
+      }
+      double[] lambda =
+          new SingularValueDecomposition(new Array2DRowRealMatrix(rows))
+              .getSolver()
+              .solve(new ArrayRealVector(right))
+              .toArray();
+      double worst = 0;
+      for (int i = 0; i < x.length; i++) {
+        double multiplier = gradient[i];
+        for (int r = 0; r < 6; r++) {
+          multiplier += w[i][r] * lambda[r];
+        }
+        boolean isFree = x[i] > 1e-9;
+        // With fewer than six free variables the multipliers have room that this does not use.
+        if (isFree) {
+          worst = Math.min(worst, -Math.abs(multiplier));
+        } else if (free.size() >= 7) {
+          worst = Math.min(worst, multiplier);
+        }
+      }
+      return worst;
+    }
+
     double outOfBalance(double[] x) {
       double worst = 0;
       for (int r = 0; r < 6; r++) {
@@ -200,37 +249,52 @@ class LeastEffortTest {
   @Test
   void an_independent_solver_gives_the_same_verdict_and_the_same_least_effort() {
     Random random = new Random(31);
-    int held = 0;
-    long own = 0;
-    long judge = 0;
+    List<Case> cases = new ArrayList<>();
     for (int round = 0; round < CASES; round++) {
+      cases.add(new Case(random, round % 3));
+    }
+    // The judge takes some 30 ms a case: on all processors.
+    long held = IntStream.range(0, CASES).parallel().filter(i -> compared(i, cases.get(i))).count();
+    assertThat(held).isBetween(CASES / 3L, CASES - 50L);
+  }
+
+  /** Compares one case; true where it can be held. */
+  private static boolean compared(int round, Case one) {
+    NonNegative.Answer possible = NonNegative.of(one.w, one.b);
+    Optimisation.Result judged = one.judged();
+    assertThat(possible.held()).as("case %d", round).isEqualTo(judged.getState().isFeasible());
+    if (!possible.held()) {
+      return false;
+    }
+    double[] x = LeastEffort.of(one.h, one.g, one.w, one.b, possible.x());
+    double theirs = one.effort(judged.toRawCopy1D());
+    // The judge's own answer is in balance to some 1e-8 only; the effort is of the order of ten.
+    assertThat(one.effort(x))
+        .as("case %d", round)
+        .isCloseTo(theirs, within(1e-6 * Math.max(1, theirs)));
+    assertThat(one.outOfBalance(x)).as("case %d, body weights", round).isLessThan(1e-12);
+    for (double share : x) {
+      assertThat(share).isNotNegative();
+    }
+    return true;
+  }
+
+  @Test
+  void many_more_cases_end_in_balance_with_no_push_turned_to_pull() {
+    Random random = new Random(77);
+    int held = 0;
+    for (int round = 0; round < 20_000; round++) {
       Case one = new Case(random, round % 3);
-      long before = System.nanoTime();
       NonNegative.Answer possible = NonNegative.of(one.w, one.b);
-      double[] x =
-          possible.held() ? LeastEffort.of(one.h, one.g, one.w, one.b, possible.x()) : null;
-      long between = System.nanoTime();
-      Optimisation.Result judged = one.judged();
-      judge += System.nanoTime() - between;
-      own += between - before;
-      assertThat(possible.held()).as("case %d", round).isEqualTo(judged.getState().isFeasible());
-      if (!possible.held()) {
-        continue;
-      }
-      held++;
-      double[] theirs = judged.toRawCopy1D();
-      // The judge's own answer is in balance to some 1e-8 only; the effort is of the order of ten.
-      assertThat(one.effort(x))
-          .as("case %d", round)
-          .isCloseTo(one.effort(theirs), within(1e-6 * Math.max(1, one.effort(theirs))));
-      assertThat(one.outOfBalance(x)).as("case %d, body weights", round).isLessThan(1e-12);
-      for (double share : x) {
-        assertThat(share).isNotNegative();
+      // Nothing lies between: a case holds to rounding or lacks clearly.
+      assertThat(possible.lack() < 1e-12 || possible.lack() > 1e-7).isTrue();
+      if (possible.held()) {
+        held++;
+        double[] x = LeastEffort.of(one.h, one.g, one.w, one.b, possible.x());
+        assertThat(one.outOfBalance(x)).as("case %d", round).isLessThan(1e-12);
+        assertThat(one.worstMultiplier(x)).as("case %d", round).isGreaterThan(-1e-6);
       }
     }
-    assertThat(held).isBetween(CASES / 3, CASES - 50);
-    System.out.printf(
-        "held %d of %d; own %.1f us, judge %.1f us%n",
-        held, CASES, own / 1e3 / CASES, judge / 1e3 / CASES);
+    assertThat(held).isGreaterThan(10_000);
   }
 }
