@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.leverbook.display.Caution;
+import org.leverbook.load.Barbell;
 import org.leverbook.load.Load;
 import org.leverbook.statics.Fact;
 import org.leverbook.statics.Position;
@@ -20,7 +21,7 @@ final class Caption {
     String held =
         view.holdsSomething()
             ? position.loads().stream()
-                .filter(l -> l.mass() > 0)
+                .filter(l -> !(l instanceof Barbell bar) || bar.kilograms() > 0)
                 .map(Load::description)
                 .collect(Collectors.joining(", "))
             : "nothing held";

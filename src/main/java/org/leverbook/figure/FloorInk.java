@@ -82,7 +82,9 @@ final class FloorInk {
     String words =
         String.format(
             Locale.ROOT,
-            "floor's push: %.0f %% of the foot from the heel",
+            balance.held()
+                ? "floor's push: %.0f %% of the foot from the heel"
+                : "out of balance: the floor would have to push at %.0f %% of the foot",
             100 * balance.shareOfFoot());
     double width = TextWidths.of(words, style.caption(), false);
     double x = Math.max(60, Math.min(at.getX() - width / 2, left - 12 - width));

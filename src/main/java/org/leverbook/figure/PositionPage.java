@@ -66,6 +66,7 @@ final class PositionPage {
     SupportInk supports = new SupportInk(view, style, scale);
     ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
+    ink.addAll(new LoadInk(view, style, scale).pieces());
     ink.add(floor.marks());
     ink.addAll(supports.arrows());
     line();

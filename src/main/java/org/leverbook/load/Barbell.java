@@ -128,6 +128,12 @@ public record Barbell(double kilograms, double plateRadius, Site site, String ki
     return kilograms;
   }
 
+  /** It hangs on the grips wherever they are. */
+  @Override
+  public boolean deadWeight() {
+    return true;
+  }
+
   @Override
   public List<Force> forces(Placement where) {
     return Grasps.at(site).sharing(source(), where, Gravity.VECTOR.scalarMultiply(kilograms));

@@ -29,7 +29,7 @@ import org.leverbook.support.Support;
 public final class Position implements Shown {
 
   private final String name;
-  private final Setting setting;
+  final Setting setting;
   private final Placement placement;
   private final List<Force> forces;
   private final Holding holding;
@@ -39,7 +39,7 @@ public final class Position implements Shown {
   private final List<Fact> facts;
   private final List<String> notes;
 
-  private Position(String name, Setting setting, List<Fact> facts, List<String> notes) {
+  Position(String name, Setting setting, List<Fact> facts, List<String> notes) {
     this.name = name;
     this.setting = setting;
     this.placement = setting.pose().placed();

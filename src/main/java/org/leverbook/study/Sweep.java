@@ -18,6 +18,7 @@ import org.leverbook.display.Shown;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
+import org.leverbook.statics.Movement;
 import org.leverbook.statics.Position;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
@@ -118,6 +119,19 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
     return new Sweep(name, Units.symbol(unit), rows);
   }
 
+  /**
+   * Runs through a movement, moving.
+   *
+   * @param movement which
+   * @param values how many instants, both ends included; at least two
+   * @return a row for each instant
+   * @throws Refused if there are too few or too many values
+   */
+  public static Sweep over(Movement movement, int values) {
+    Ask.present("movement", movement, "movement(\"pull\", smooth(seconds(1.5)), ...)");
+    return over("time", Units.seconds(0), movement.duration(), values, movement::at);
+  }
+
   private static <Q extends Quantity<Q>> Row row(
       double value, Unit<Q> unit, Function<Quantity<Q>, Position> position) {
     if (Thread.currentThread().isInterrupted()) {
@@ -180,7 +194,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
   public Sheet sheet(JointId... joints) {
     List<JointId> shown = joints.length == 0 ? USUAL : List.of(joints);
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(name, unit, 1));
+    columns.add(new Column(name, unit, decimals()));
     shown.forEach(j -> columns.add(new Column(j.word() + " moment", "N·m", 1)));
     shown.forEach(j -> columns.add(new Column(j.word() + " arm", "cm", 1)));
     columns.add(new Column("balance", "% of foot from heel", 1));
@@ -209,6 +223,12 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       return null;
     }
     return row.position().onGround().map(b -> 100 * b.shareOfFoot()).orElse(null);
+  }
+
+  /** So many decimals that neighbouring values can be told apart: one to four. */
+  private int decimals() {
+    double step = rows.size() < 2 ? 1 : Math.abs(rows.get(1).value() - rows.get(0).value());
+    return (int) Math.max(1, Math.min(4, Math.ceil(-Math.log10(step) - 1e-9)));
   }
 
   /**

@@ -256,7 +256,7 @@ class LeaningTest {
             7.15,
             1,
             new Vector3D(grip.getX() - 500, grip.getY(), -500),
-            List.of(new Cable.Hold(right, Vector3D.ZERO), new Cable.Hold(left, Vector3D.ZERO)));
+            List.of(Grasp.fixed(right, Vector3D.ZERO), Grasp.fixed(left, Vector3D.ZERO)));
     Position four = standing.with(cord);
     assertThat(four.holding().verdict()).isEqualTo(Holding.Verdict.SLIPS);
     Position eight = four.finerFriction();
