@@ -1,6 +1,7 @@
 package org.leverbook.figure;
 
 import java.awt.Shape;
+import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,6 +82,29 @@ final class LoadInk {
     Vector2D line = BodyOutline.seen(fixed).subtract(from);
     double length = line.getNorm();
     return length <= FARTHEST ? from.add(line) : from.add(line.scalarMultiply(FARTHEST / length));
+  }
+
+  /** Ropes and levers on the page, for labels to keep clear of. */
+  List<Line2D> lines() {
+    Placement where = view.position().placement();
+    List<Line2D> lines = new ArrayList<>();
+    for (Load load : view.position().loads()) {
+      if (load instanceof Cable cable) {
+        lines.add(between(cable.grasps().handle(where), cable.pulley()));
+      } else if (load instanceof Band band) {
+        lines.add(between(band.grasps().handle(where), band.anchor()));
+      } else if (load instanceof LeverMachine machine) {
+        lines.add(between(machine.grasps().handle(where), machine.pivot()));
+      } else if (load instanceof PivotingBar bar) {
+        lines.add(between(bar.grasps().handle(where), bar.pivot()));
+      }
+    }
+    return lines;
+  }
+
+  private Line2D between(Vector3D handle, Vector3D fixed) {
+    return new Line2D.Double(
+        scale.onPage(BodyOutline.seen(handle)), scale.onPage(end(handle, fixed)));
   }
 
   List<Ink> pieces() {

@@ -130,9 +130,17 @@ final class PositionPage {
       up = Math.min(up, along);
       down = Math.max(down, along);
     }
-    return new Line2D.Double(
-        scale.onPage(force.point().add(force.direction().scalarMultiply(up))),
-        scale.onPage(force.point().add(force.direction().scalarMultiply(down))));
+    Line2D whole =
+        new Line2D.Double(
+            scale.onPage(force.point().add(force.direction().scalarMultiply(up))),
+            scale.onPage(force.point().add(force.direction().scalarMultiply(down))));
+    return Curves.within(whole, room());
+  }
+
+  /** Where figure and labels may be: above the floor, between the margins. */
+  private Rectangle2D room() {
+    return new Rectangle2D.Double(
+        MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.floor() - scale.top());
   }
 
   private Group arm(DrawnArm arm) {
@@ -209,10 +217,8 @@ final class PositionPage {
             style.ink(),
             List.of(between(force.getP1(), above, 0.04), between(force.getP1(), above, 0.2))));
     labels.addAll(new SupportInk(view, style, scale).labels());
-    Rectangle2D room =
-        new Rectangle2D.Double(
-            MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.floor() - scale.top());
-    new LabelPlacer(room, List.of(), lines, body).place(labels).forEach(this::label);
+    lines.addAll(new LoadInk(view, style, scale).lines());
+    new LabelPlacer(room(), List.of(), lines, body).place(labels).forEach(this::label);
   }
 
   private static Point2D between(Point2D from, Point2D to, double share) {

@@ -28,6 +28,10 @@ import org.leverbook.support.Support;
  */
 public final class Position implements Shown {
 
+  private static final String SAME_POSTURE =
+      "Loads or supports were changed after the posture was found: posture, and what is said of it below, are those"
+          + " of the lift as first described.";
+
   private final String name;
   final Setting setting;
   private final Placement placement;
@@ -131,7 +135,11 @@ public final class Position implements Shown {
   }
 
   private Position changed(Setting other) {
-    return new Position(name, other, facts, notes);
+    List<String> told = new ArrayList<>(notes);
+    if (!told.contains(SAME_POSTURE)) {
+      told.add(0, SAME_POSTURE);
+    }
+    return new Position(name, other, facts, told);
   }
 
   /**
