@@ -1,0 +1,260 @@
+package org.leverbook.pose;
+
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.FlatTree;
+import org.leverbook.body.SegmentTree;
+
+/**
+ * Places a tree in the world, pose after pose, in the same arrays: the inner loop under every
+ * {@link Placement} and every grid of poses. Nothing is allocated after the constructor.
+ *
+ * <p>Parents come before children, so one pass from the root composes all frames: a joint's centre
+ * is a point of the parent; its frame is the parent's, turned about each of its axes in order.
+ * Turning about the frame's own x, y or z mixes two of its columns and leaves the third.
+ *
+ * <p>Not for use by two threads at once.
+ */
+public final class Kinematics {
+
+  private final SegmentTree tree;
+  private final FlatTree flat;
+  private final int[] parents;
+  private final int[] firstAngles;
+  private final double[] sines;
+  private final double[] cosines;
+  private final double[] angles;
+  private final double[] scratch = new double[18];
+
+  final double[] origins;
+  final double[] frames;
+  final double[] axes;
+
+  /**
+   * Room for one pose at a time.
+   *
+   * @param tree whose poses
+   */
+  public Kinematics(SegmentTree tree) {
+    this.tree = tree;
+    flat = tree.flat();
+    parents = flat.parents();
+    firstAngles = flat.firstAngles();
+    origins = new double[3 * tree.size()];
+    frames = new double[9 * tree.size()];
+    axes = new double[3 * tree.angles()];
+    sines = new double[tree.angles()];
+    cosines = new double[tree.angles()];
+    angles = new double[tree.angles()];
+  }
+
+  /**
+   * Takes a pose; what was there before is overwritten.
+   *
+   * @param pose of this tree
+   */
+  public void place(Pose pose) {
+    pose.copyAngles(angles);
+    Sines.of(angles, sines, cosines);
+    Vector3D root = pose.rootPlace();
+    origins[0] = root.getX();
+    origins[1] = root.getY();
+    origins[2] = root.getZ();
+    pose.rootFrame().writeTo(frames);
+    for (int i = 1; i < parents.length; i++) {
+      hang(i, parents[i]);
+      int last = firstAngles[i + 1];
+      for (int angle = firstAngles[i]; angle < last; angle++) {
+        turn(9 * i, angle);
+      }
+    }
+  }
+
+  /** Puts a segment's origin on its parent, with the parent's frame. */
+  private void hang(int segment, int parent) {
+    double[] f = frames;
+    double[] centre = flat.centres();
+    int to = 9 * segment;
+    int from = 9 * parent;
+    double x = centre[3 * segment];
+    double y = centre[3 * segment + 1];
+    double z = centre[3 * segment + 2];
+    for (int row = 0; row < 3; row++) {
+      double a = f[from + 3 * row];
+      double b = f[from + 3 * row + 1];
+      double c = f[from + 3 * row + 2];
+      f[to + 3 * row] = a;
+      f[to + 3 * row + 1] = b;
+      f[to + 3 * row + 2] = c;
+      origins[3 * segment + row] = origins[3 * parent + row] + a * x + b * y + c * z;
+    }
+  }
+
+  /** Turns the frame at a place of the array about one freedom, and notes its axis. */
+  private void turn(int frame, int angle) {
+    byte kind = flat.kinds()[angle];
+    if (kind == FlatTree.OBLIQUE) {
+      turnOblique(frame, angle);
+      return;
+    }
+    double sign = flat.signs()[angle];
+    double s = sign * sines[angle];
+    double c = cosines[angle];
+    int mixed = frame + (kind == 2 ? 0 : kind + 1);
+    int other = frame + (kind == 0 ? 2 : kind - 1);
+    int still = frame + kind;
+    double[] f = frames;
+    for (int row = 0; row < 9; row += 3) {
+      double a = f[mixed + row];
+      double b = f[other + row];
+      axes[3 * angle + row / 3] = sign * f[still + row];
+      f[mixed + row] = c * a + s * b;
+      f[other + row] = c * b - s * a;
+    }
+  }
+
+  private void turnOblique(int frame, int angle) {
+    double[] local = flat.axes();
+    double x = local[3 * angle];
+    double y = local[3 * angle + 1];
+    double z = local[3 * angle + 2];
+    for (int row = 0; row < 3; row++) {
+      int i = frame + 3 * row;
+      axes[3 * angle + row] = frames[i] * x + frames[i + 1] * y + frames[i + 2] * z;
+    }
+    System.arraycopy(frames, frame, scratch, 0, 9);
+    Matrices.about(x, y, z, sines[angle], cosines[angle], scratch, 9);
+    Matrices.multiply(scratch, 0, scratch, 9, frames, frame);
+  }
+
+  /**
+   * Adds the weight of every segment to sums of force and of moment about the world's origin.
+   *
+   * @param gravityX forward part of the acceleration of gravity, m/s2
+   * @param gravityY its upward part
+   * @param gravityZ its part to the right
+   * @param sums six a segment: force in newtons, moment in newton metres; added to
+   */
+  public void addWeights(double gravityX, double gravityY, double gravityZ, double[] sums) {
+    double[] masses = flat.masses();
+    double[] local = flat.centresOfMass();
+    double[] f = frames;
+    for (int i = 0; i < masses.length; i++) {
+      double mass = masses[i];
+      if (mass == 0) {
+        continue;
+      }
+      int m = 9 * i;
+      double cx = local[3 * i];
+      double cy = local[3 * i + 1];
+      double cz = local[3 * i + 2];
+      double x = origins[3 * i] + (f[m] * cx + f[m + 1] * cy + f[m + 2] * cz);
+      double y = origins[3 * i + 1] + (f[m + 3] * cx + f[m + 4] * cy + f[m + 5] * cz);
+      double z = origins[3 * i + 2] + (f[m + 6] * cx + f[m + 7] * cy + f[m + 8] * cz);
+      add(sums, i, x, y, z, mass * gravityX, mass * gravityY, mass * gravityZ);
+    }
+  }
+
+  /**
+   * Adds one force to sums of force and of moment about the world's origin.
+   *
+   * @param sums six a segment; added to
+   * @param segment which one it acts on
+   * @param x where, forward, metres
+   * @param y where, upward, metres
+   * @param z where, to the right, metres
+   * @param forceX newtons forward
+   * @param forceY newtons upward
+   * @param forceZ newtons to the right
+   */
+  public static void add(
+      double[] sums,
+      int segment,
+      double x,
+      double y,
+      double z,
+      double forceX,
+      double forceY,
+      double forceZ) {
+    int i = 6 * segment;
+    sums[i] += forceX;
+    sums[i + 1] += forceY;
+    sums[i + 2] += forceZ;
+    sums[i + 3] += y * forceZ - z * forceY;
+    sums[i + 4] += z * forceX - x * forceZ;
+    sums[i + 5] += x * forceY - y * forceX;
+  }
+
+  /**
+   * Turns the sums of single segments into sums over everything distal to each joint, in place: one
+   * pass from the tips to the root.
+   *
+   * @param flat whose sums
+   * @param sums six a segment
+   */
+  public static void gather(FlatTree flat, double[] sums) {
+    int[] parents = flat.parents();
+    for (int i = parents.length - 1; i > 0; i--) {
+      int from = 6 * i;
+      int to = 6 * parents[i];
+      sums[to] += sums[from];
+      sums[to + 1] += sums[from + 1];
+      sums[to + 2] += sums[from + 2];
+      sums[to + 3] += sums[from + 3];
+      sums[to + 4] += sums[from + 4];
+      sums[to + 5] += sums[from + 5];
+    }
+  }
+
+  /**
+   * Moves the moments of gathered sums from the world's origin to each joint's centre c: M - c x F.
+   *
+   * @param sums gathered, six a segment
+   * @param moments three a segment, newton metres; written
+   */
+  public void aboutCentres(double[] sums, double[] moments) {
+    for (int i = 0; i < parents.length; i++) {
+      int at = 3 * i;
+      int s = 6 * i;
+      double x = origins[at];
+      double y = origins[at + 1];
+      double z = origins[at + 2];
+      moments[at] = sums[s + 3] - (y * sums[s + 2] - z * sums[s + 1]);
+      moments[at + 1] = sums[s + 4] - (z * sums[s] - x * sums[s + 2]);
+      moments[at + 2] = sums[s + 5] - (x * sums[s + 1] - y * sums[s]);
+    }
+  }
+
+  /**
+   * The part of a vector of one segment along the axis of an angle.
+   *
+   * @param vectors three a segment
+   * @param segment whose vector
+   * @param angle whose axis
+   * @return the component, in the unit of the vectors
+   */
+  public double along(double[] vectors, int segment, int angle) {
+    return vectors[3 * segment] * axes[3 * angle]
+        + vectors[3 * segment + 1] * axes[3 * angle + 1]
+        + vectors[3 * segment + 2] * axes[3 * angle + 2];
+  }
+
+  /**
+   * One coordinate of a segment's origin, the centre of the joint that holds it.
+   *
+   * @param segment its index
+   * @param coordinate 0, 1 or 2 for x, y or z
+   * @return in the world, metres
+   */
+  public double origin(int segment, int coordinate) {
+    return origins[3 * segment + coordinate];
+  }
+
+  /**
+   * Whose poses it takes.
+   *
+   * @return the tree
+   */
+  public SegmentTree tree() {
+    return tree;
+  }
+}
