@@ -5,6 +5,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 
 /**
  * Checks what the user gave against what makes sense, and words the refusal: the value as it was
@@ -88,6 +89,21 @@ public final class Ask {
   public static double share(String what, Quantity<Dimensionless> share, double low, double high) {
     double fraction = Si.fraction(present(what, share, "percent(50)"));
     return within(what, Units.text(share), fraction, low, high, 100, " %", "");
+  }
+
+  /**
+   * A time within a range.
+   *
+   * @param what what the time is of, as in "duration"
+   * @param time what the user gave
+   * @param low lowest seconds allowed
+   * @param high highest seconds allowed
+   * @return seconds
+   * @throws Refused if it is missing or outside
+   */
+  public static double time(String what, Quantity<Time> time, double low, double high) {
+    double seconds = Si.seconds(present(what, time, "seconds(1.5)"));
+    return within(what, Units.text(time), seconds, low, high, 1, " s", "");
   }
 
   /**

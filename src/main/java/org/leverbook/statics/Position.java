@@ -1,5 +1,6 @@
 package org.leverbook.statics;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -128,6 +129,13 @@ public final class Position implements Shown {
    */
   public Position on(Support... more) {
     return changed(setting.on(more));
+  }
+
+  /** The same pose at an instant of a movement. */
+  Position moving(String called, List<Load> inertia, String note) {
+    List<String> all = new ArrayList<>(notes);
+    all.add(note);
+    return new Position(called, setting.with(inertia.toArray(new Load[0])), facts, all);
   }
 
   private Position changed(Setting other) {

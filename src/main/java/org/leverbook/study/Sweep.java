@@ -18,6 +18,7 @@ import org.leverbook.display.Shown;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
+import org.leverbook.statics.Movement;
 import org.leverbook.statics.Position;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
@@ -116,6 +117,19 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
                 })
             .toList();
     return new Sweep(name, Units.symbol(unit), rows);
+  }
+
+  /**
+   * Runs through a movement, moving.
+   *
+   * @param movement which
+   * @param values how many instants, both ends included; at least two
+   * @return a row for each instant
+   * @throws Refused if there are too few or too many values
+   */
+  public static Sweep over(Movement movement, int values) {
+    Ask.present("movement", movement, "movement(\"pull\", smooth(seconds(1.5)), ...)");
+    return over("time", Units.seconds(0), movement.duration(), values, movement::at);
   }
 
   private static <Q extends Quantity<Q>> Row row(
