@@ -74,6 +74,12 @@ public record Barbell(double kilograms, double plateRadius) implements Load {
     return kilograms;
   }
 
+  /** It hangs on the grips wherever they are. */
+  @Override
+  public boolean deadWeight() {
+    return true;
+  }
+
   @Override
   public List<Force> forces(Placement where) {
     List<Force> forces = new ArrayList<>();

@@ -37,6 +37,16 @@ public interface Load {
   List<Force> forces(Placement where);
 
   /**
+   * Whether its forces have the same size and direction in every pose and act at the same points of
+   * their segments, as a bar's weight in the hands does. Grids of very many poses are then quick.
+   *
+   * @return false unless the load promises it
+   */
+  default boolean deadWeight() {
+    return false;
+  }
+
+  /**
    * What its own mass sets against being moved, -m a. Unless a load knows better, its mass counts
    * as points that go with the places it acts on, divided between them as its force is; how a bar
    * resists being turned end over end is left out.

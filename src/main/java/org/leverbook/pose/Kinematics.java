@@ -250,6 +250,22 @@ public final class Kinematics {
   }
 
   /**
+   * One coordinate of a point that goes with a segment.
+   *
+   * @param segment its index
+   * @param coordinate 0, 1 or 2 for x, y or z of the world
+   * @param x of the point in the segment's frame, metres
+   * @param y of the point in the segment's frame, metres
+   * @param z of the point in the segment's frame, metres
+   * @return in the world, metres
+   */
+  public double coordinate(int segment, int coordinate, double x, double y, double z) {
+    int row = 9 * segment + 3 * coordinate;
+    return origins[3 * segment + coordinate]
+        + (frames[row] * x + frames[row + 1] * y + frames[row + 2] * z);
+  }
+
+  /**
    * Whose poses it takes.
    *
    * @return the tree

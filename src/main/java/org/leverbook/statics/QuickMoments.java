@@ -69,6 +69,20 @@ public final class QuickMoments {
     Kinematics.add(sums, segment, x, y, z, forceX, forceY, forceZ);
   }
 
+  /**
+   * Adds a free moment.
+   *
+   * @param segment which one it acts on
+   * @param x newton metres about the forward axis
+   * @param y newton metres about the upward axis
+   * @param z newton metres about the axis to the right
+   */
+  public void twist(int segment, double x, double y, double z) {
+    sums[6 * segment + 3] += x;
+    sums[6 * segment + 4] += y;
+    sums[6 * segment + 5] += z;
+  }
+
   /** Sums up over everything distal to each joint. Call once, after the last force. */
   public void gather() {
     Kinematics.gather(kinematics.tree().flat(), sums);
