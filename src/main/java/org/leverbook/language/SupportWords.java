@@ -14,7 +14,7 @@ import org.leverbook.support.Pad;
 import org.leverbook.support.Rings;
 
 /** Words for what carries the lifter or is leaned on; {@link Vocabulary} passes them on. */
-public abstract sealed class SupportWords permits Vocabulary {
+public abstract sealed class SupportWords permits MovementWords {
 
   SupportWords() {}
 

@@ -111,9 +111,8 @@ public final class Movement implements Shown {
       inertia.removeIf(load -> ((Inertia) load).fixed().isEmpty());
       inertia.add(Inertia.ofBody(accelerations));
     }
-    return position.moving(
-        String.format(Locale.ROOT, "%s, %.2f s", name, seconds),
-        inertia,
+    List<String> notes = new ArrayList<>(position.notes());
+    notes.add(
         String.format(
             Locale.ROOT,
             "Moving: %.2f s into %s, at %.0f %% of the way. Inertia of body and load is counted; a"
@@ -121,6 +120,11 @@ public final class Movement implements Shown {
             seconds,
             tempo.text(),
             100 * instant.share()));
+    return new Position(
+        String.format(Locale.ROOT, "%s, %.2f s", name, seconds),
+        position.setting().with(inertia.toArray(new Load[0])),
+        position.facts(),
+        notes);
   }
 
   /**

@@ -1,6 +1,5 @@
 package org.leverbook.statics;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -40,7 +39,7 @@ public final class Position implements Shown {
   private final List<Fact> facts;
   private final List<String> notes;
 
-  private Position(String name, Setting setting, List<Fact> facts, List<String> notes) {
+  Position(String name, Setting setting, List<Fact> facts, List<String> notes) {
     this.name = name;
     this.setting = setting;
     this.placement = setting.pose().placed();
@@ -131,11 +130,8 @@ public final class Position implements Shown {
     return changed(setting.on(more));
   }
 
-  /** The same pose at an instant of a movement. */
-  Position moving(String called, List<Load> inertia, String note) {
-    List<String> all = new ArrayList<>(notes);
-    all.add(note);
-    return new Position(called, setting.with(inertia.toArray(new Load[0])), facts, all);
+  Setting setting() {
+    return setting;
   }
 
   private Position changed(Setting other) {

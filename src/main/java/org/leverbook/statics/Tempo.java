@@ -8,6 +8,7 @@ import javax.measure.quantity.Time;
 import org.leverbook.display.Shown;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Units;
 
 /** When a movement is where: its share of the way, from 0 to 1, against time. */
 public final class Tempo implements Shown {
@@ -148,12 +149,13 @@ public final class Tempo implements Shown {
    */
   public Instant at(double time) {
     if (!(time >= 0 && time <= seconds * (1 + ROUNDING))) {
+      String asked = Double.isFinite(time) ? Units.text(Units.seconds(time)) : String.valueOf(time);
       throw new Refused(
-          String.format(
-              Locale.ROOT,
-              "The movement lasts from 0 to %.3g s; there is nothing at %.3g s.",
-              seconds,
-              time));
+          "The movement lasts from 0 to "
+              + Units.text(Units.seconds(seconds))
+              + "; there is nothing at "
+              + asked
+              + ".");
     }
     Instant instant = law.apply(Math.min(time, seconds));
     double share = Math.max(0, Math.min(1, instant.share()));
@@ -171,7 +173,7 @@ public final class Tempo implements Shown {
 
   @Override
   public String text() {
-    return String.format(Locale.ROOT, "%.3g s, %s", seconds, words);
+    return Units.text(Units.seconds(seconds)) + ", " + words;
   }
 
   @Override

@@ -194,7 +194,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
   public Sheet sheet(JointId... joints) {
     List<JointId> shown = joints.length == 0 ? USUAL : List.of(joints);
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(name, unit, 1));
+    columns.add(new Column(name, unit, decimals()));
     shown.forEach(j -> columns.add(new Column(j.word() + " moment", "N·m", 1)));
     shown.forEach(j -> columns.add(new Column(j.word() + " arm", "cm", 1)));
     columns.add(new Column("balance", "% of foot from heel", 1));
@@ -223,6 +223,12 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       return null;
     }
     return row.position().onGround().map(b -> 100 * b.shareOfFoot()).orElse(null);
+  }
+
+  /** So many decimals that neighbouring values can be told apart: one to four. */
+  private int decimals() {
+    double step = rows.size() < 2 ? 1 : Math.abs(rows.get(1).value() - rows.get(0).value());
+    return (int) Math.max(1, Math.min(4, Math.ceil(-Math.log10(step) - 1e-9)));
   }
 
   /**
