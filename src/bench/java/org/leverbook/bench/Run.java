@@ -35,7 +35,7 @@ public final class Run {
     Collection<RunResult> results =
         new Runner(
                 new OptionsBuilder()
-                    .include("org\\.leverbook\\.bench\\.PositionBench")
+                    .include("org\\.leverbook\\..*Bench")
                     .forks(1)
                     .warmupIterations(4)
                     .warmupTime(TimeValue.milliseconds(1500))
@@ -67,6 +67,12 @@ public final class Run {
         scores,
         "PositionBench.library",
         "PositionBench.leverbook");
+    ratio(
+        root,
+        "support reactions, times faster",
+        scores,
+        "SupportsBench.library",
+        "SupportsBench.leverbook");
     GridRate.measure(root);
     Files.writeString(folder.resolve("ratios.json"), json.writeValueAsString(root) + "\n");
     System.out.println(json.writeValueAsString(root));

@@ -27,12 +27,12 @@ class LeastEffortTest {
   private static final double LITTLE = 1e-4;
 
   /** Columns of a random set of contacts, a wrench, and a random share of joint moments. */
-  private static final class Case {
+  static final class Case {
 
-    private final double[][] w;
-    private final double[] b;
-    private final double[][] h;
-    private final double[] g;
+    final double[][] w;
+    final double[] b;
+    final double[][] h;
+    final double[] g;
     private final double constant;
 
     Case(Random random, int kind) {
