@@ -23,6 +23,7 @@ public final class Kinematics {
   private final double[] centres;
   private final double[] signs;
   private final byte[] kinds;
+  private final boolean[] oblique;
   private final double[] sines;
   private final double[] cosines;
   private final double[] angles;
@@ -47,6 +48,12 @@ public final class Kinematics {
     centres = flat.centres();
     signs = flat.signs();
     kinds = flat.kinds();
+    oblique = new boolean[tree.size()];
+    for (int i = 0; i < oblique.length; i++) {
+      for (int angle = firstAngles[i]; angle < firstAngles[i + 1]; angle++) {
+        oblique[i] |= kinds[angle] == FlatTree.OBLIQUE;
+      }
+    }
     origins = new double[3 * tree.size()];
     frames = new double[9 * tree.size()];
     axes = new double[3 * tree.angles()];
@@ -71,15 +78,33 @@ public final class Kinematics {
     origins[2] = root.getZ();
     pose.rootFrame().writeTo(frames);
     for (int i = 1; i < parents.length; i++) {
-      hang(i, 9 * parents[i], 3 * parents[i]);
+      int from = 9 * parents[i];
+      locate(i, from, 3 * parents[i]);
+      if (oblique[i]) {
+        turnObliquely(i, from);
+      } else {
+        turn(i, from);
+      }
     }
   }
 
+  /** Puts a segment's origin on its parent. */
+  private void locate(int segment, int from, int parent) {
+    double[] f = frames;
+    int at = 3 * segment;
+    double x = centres[at];
+    double y = centres[at + 1];
+    double z = centres[at + 2];
+    origins[at] = origins[parent] + f[from] * x + f[from + 1] * y + f[from + 2] * z;
+    origins[at + 1] = origins[parent + 1] + f[from + 3] * x + f[from + 4] * y + f[from + 5] * z;
+    origins[at + 2] = origins[parent + 2] + f[from + 6] * x + f[from + 7] * y + f[from + 8] * z;
+  }
+
   /**
-   * Puts a segment on its parent and turns it about its freedoms. The nine entries of its frame
-   * stay in local variables meanwhile: in arrays the same work takes half as long again.
+   * Turns a segment on its parent about its freedoms, each one of the frame's own axes. The nine
+   * entries stay in local variables meanwhile: in arrays the same work takes half as long again.
    */
-  private void hang(int segment, int from, int parent) {
+  private void turn(int segment, int from) {
     double[] f = frames;
     double[] out = axes;
     double x0 = f[from];
@@ -91,13 +116,6 @@ public final class Kinematics {
     double x2 = f[from + 6];
     double y2 = f[from + 7];
     double z2 = f[from + 8];
-    int at = 3 * segment;
-    double x = centres[at];
-    double y = centres[at + 1];
-    double z = centres[at + 2];
-    origins[at] = origins[parent] + x0 * x + y0 * y + z0 * z;
-    origins[at + 1] = origins[parent + 1] + x1 * x + y1 * y + z1 * z;
-    origins[at + 2] = origins[parent + 2] + x2 * x + y2 * y + z2 * z;
     int last = firstAngles[segment + 1];
     for (int angle = firstAngles[segment]; angle < last; angle++) {
       double sign = signs[angle];
@@ -144,22 +162,7 @@ public final class Kinematics {
           x1 = t1;
           x2 = t2;
         }
-        default -> {
-          double[] m = scratch;
-          note(m, 0, x0, y0, z0);
-          note(m, 3, x1, y1, z1);
-          note(m, 6, x2, y2, z2);
-          turnOblique(angle);
-          x0 = m[0];
-          y0 = m[1];
-          z0 = m[2];
-          x1 = m[3];
-          y1 = m[4];
-          z1 = m[5];
-          x2 = m[6];
-          y2 = m[7];
-          z2 = m[8];
-        }
+        default -> throw new IllegalStateException("An oblique axis.");
       }
     }
     int to = 9 * segment;
@@ -174,20 +177,24 @@ public final class Kinematics {
     into[at + 2] = c;
   }
 
-  /** Turns the frame in the scratch array about an axis that is none of its own. */
-  private void turnOblique(int angle) {
+  /** Turns a segment on its parent about freedoms of any direction. */
+  private void turnObliquely(int segment, int from) {
     double[] local = flat.axes();
     double[] m = scratch;
-    int a = 3 * angle;
-    double x = local[a];
-    double y = local[a + 1];
-    double z = local[a + 2];
-    for (int row = 0; row < 3; row++) {
-      axes[a + row] = m[3 * row] * x + m[3 * row + 1] * y + m[3 * row + 2] * z;
+    System.arraycopy(frames, from, m, 0, 9);
+    for (int angle = firstAngles[segment]; angle < firstAngles[segment + 1]; angle++) {
+      int a = 3 * angle;
+      double x = local[a];
+      double y = local[a + 1];
+      double z = local[a + 2];
+      for (int row = 0; row < 3; row++) {
+        axes[a + row] = m[3 * row] * x + m[3 * row + 1] * y + m[3 * row + 2] * z;
+      }
+      Matrices.about(x, y, z, sines[angle], cosines[angle], m, 9);
+      Matrices.multiply(m, 0, m, 9, m, 18);
+      System.arraycopy(m, 18, m, 0, 9);
     }
-    Matrices.about(x, y, z, sines[angle], cosines[angle], m, 9);
-    Matrices.multiply(m, 0, m, 9, m, 18);
-    System.arraycopy(m, 18, m, 0, 9);
+    System.arraycopy(m, 0, frames, 9 * segment, 9);
   }
 
   /**
