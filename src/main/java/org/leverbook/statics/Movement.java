@@ -122,7 +122,7 @@ public final class Movement implements Shown {
             100 * instant.share()));
     return new Position(
         String.format(Locale.ROOT, "%s, %.2f s", name, seconds),
-        position.setting().with(inertia.toArray(new Load[0])),
+        position.setting.with(inertia.toArray(new Load[0])),
         position.facts(),
         notes);
   }

@@ -29,7 +29,7 @@ import org.leverbook.support.Support;
 public final class Position implements Shown {
 
   private final String name;
-  private final Setting setting;
+  final Setting setting;
   private final Placement placement;
   private final List<Force> forces;
   private final Holding holding;
@@ -128,10 +128,6 @@ public final class Position implements Shown {
    */
   public Position on(Support... more) {
     return changed(setting.on(more));
-  }
-
-  Setting setting() {
-    return setting;
   }
 
   private Position changed(Setting other) {
