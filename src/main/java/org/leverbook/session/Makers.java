@@ -39,7 +39,7 @@ final class Makers {
     var methods =
         Arrays.stream(from.getMethods())
             .filter(m -> Modifier.isStatic(m.getModifiers()))
-            .filter(m -> !m.getDeclaringClass().equals(Object.class))
+            .filter(m -> m.getDeclaringClass() != Object.class)
             .sorted(java.util.Comparator.comparing(Method::getName))
             .map(m -> new Word(m.getName() + "(", name(m.getGenericReturnType())));
     var constants =

@@ -36,8 +36,7 @@ class LoadPictureTest {
   private static final Map<String, Load> LOADS =
       Map.of(
           "cable", Cable.of(Units.kg(10), new Vector3D(0.9, 1.4, 0)),
-          "band",
-              Band.of(Vector3D.ZERO, Units.cm(10), Units.newton(100), Units.cm(40)),
+          "band", Band.of(Vector3D.ZERO, Units.cm(10), Units.newton(100), Units.cm(40)),
           "dumbbell", HandWeights.one("dumbbell", Units.kg(10), Side.RIGHT),
           "kettlebell", HandWeights.pair("kettlebell", Units.kg(10)),
           "chains", Chains.of(Units.kg(4), Units.cm(150)),
