@@ -8,6 +8,7 @@ import javax.measure.quantity.Mass;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
@@ -181,5 +182,27 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
               100 * length));
     }
     return grasps.sharing(source(), where, line.scalarMultiply(tension() / length));
+  }
+
+  /**
+   * The stack's: it moves 1/n as fast as the cable runs, so the handle feels m / n² times how the
+   * cable's free length L speeds up, L'' = u·a + (v² - (u·v)²) / L along its line u. Pulleys and
+   * rope weigh nothing here.
+   */
+  @Override
+  public List<Force> inertia(Accelerations moving) {
+    Vector3D line = grasps.handle(moving.where()).subtract(pulley);
+    double length = line.getNorm();
+    if (length < AT_THE_PULLEY) {
+      return List.of();
+    }
+    Vector3D away = line.scalarMultiply(1 / length);
+    Vector3D speed = grasps.velocity(moving);
+    double running = away.dotProduct(speed);
+    double quickening =
+        away.dotProduct(grasps.acceleration(moving))
+            + (speed.getNormSq() - running * running) / length;
+    double pull = kilograms / (ratio * ratio) * quickening;
+    return grasps.resisting(source(), moving, away.scalarMultiply(-pull));
   }
 }

@@ -106,6 +106,23 @@ public record Cam(List<Point> points) {
     return points.get(points.size() - 1).radius();
   }
 
+  /**
+   * How the radius changes with the angle.
+   *
+   * @param angle radians
+   * @return metres per radian; zero beyond the given points
+   */
+  double slope(double angle) {
+    for (int i = 1; i < points.size(); i++) {
+      Point from = points.get(i - 1);
+      Point to = points.get(i);
+      if (angle >= from.angle() && angle < to.angle()) {
+        return (to.radius() - from.radius()) / (to.angle() - from.angle());
+      }
+    }
+    return 0;
+  }
+
   private static Point point(Quantity<Angle> angle, Quantity<Length> radius) {
     return new Point(
         Ask.angle("cam's angle", angle, -Math.PI, Math.PI),

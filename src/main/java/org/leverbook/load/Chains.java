@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Site;
+import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
@@ -99,5 +100,13 @@ public record Chains(double perMetre, double length, Grasps grasps) implements L
   public List<Force> forces(Placement where) {
     Vector3D bar = grasps.handle(where);
     return grasps.sharing(source(), where, Gravity.VECTOR.scalarMultiply(hanging(bar.getY())));
+  }
+
+  /** Of what hangs, as if it went with the bar; that links join it on the way up is left out. */
+  @Override
+  public List<Force> inertia(Accelerations moving) {
+    double hanging = hanging(grasps.handle(moving.where()).getY());
+    Vector3D resisted = grasps.acceleration(moving).scalarMultiply(-hanging);
+    return grasps.resisting(source(), moving, resisted);
   }
 }

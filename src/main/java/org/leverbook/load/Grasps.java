@@ -2,11 +2,13 @@ package org.leverbook.load;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Place;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Refused;
 
@@ -85,6 +87,44 @@ public record Grasps(List<Grasp> all) {
     for (Grasp grasp : all) {
       int segment = grasp.on(where.tree()).segment();
       forces.add(Force.ofLoad(source, segment, point(grasp, where), part));
+    }
+    return forces;
+  }
+
+  /**
+   * How fast the handle moves.
+   *
+   * @param moving how the body moves
+   * @return in the world, m/s
+   */
+  Vector3D velocity(Accelerations moving) {
+    return mean(moving, moving::velocity);
+  }
+
+  /**
+   * How the handle speeds up.
+   *
+   * @param moving how the body moves
+   * @return in the world, m/s2
+   */
+  Vector3D acceleration(Accelerations moving) {
+    return mean(moving, moving::acceleration);
+  }
+
+  private Vector3D mean(Accelerations moving, BiFunction<Integer, Vector3D, Vector3D> of) {
+    Vector3D sum = Vector3D.ZERO;
+    for (Grasp grasp : all) {
+      int segment = grasp.on(moving.where().tree()).segment();
+      sum = sum.add(of.apply(segment, point(grasp, moving.where())));
+    }
+    return sum.scalarMultiply(1.0 / all.size());
+  }
+
+  /** A pull on the handle that comes from inertia, shared by the places. */
+  List<Force> resisting(String source, Accelerations moving, Vector3D pull) {
+    List<Force> forces = new ArrayList<>();
+    for (Force force : sharing(source, moving.where(), pull)) {
+      forces.add(Inertia.force(source, force.segment(), force.point(), force.force()));
     }
     return forces;
   }

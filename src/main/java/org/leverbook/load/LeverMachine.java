@@ -9,6 +9,7 @@ import javax.measure.quantity.Mass;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
@@ -157,5 +158,32 @@ public record LeverMachine(
     return cam == null
         ? -weight * arm * Math.cos(handleAngle + offset)
         : -weight * cam.radius(handleAngle);
+  }
+
+  /**
+   * Of plates that turn with the lever, m a², or of a stack that follows the cam, m c² with its
+   * change of radius along the way.
+   */
+  @Override
+  public List<Force> inertia(Accelerations moving) {
+    Vector3D handle = grasps.handle(moving.where()).subtract(pivot);
+    Vector3D speed = grasps.velocity(moving);
+    Vector3D quick = grasps.acceleration(moving);
+    double x = handle.getX();
+    double y = handle.getY();
+    double square = x * x + y * y;
+    double turning = (x * speed.getY() - y * speed.getX()) / square;
+    double sliding = (x * speed.getX() + y * speed.getY()) / square;
+    double quickening = (x * quick.getY() - y * quick.getX()) / square - 2 * sliding * turning;
+    double angle = Math.atan2(y, x);
+    double moment;
+    if (cam == null) {
+      moment = -kilograms * arm * arm * quickening;
+    } else {
+      double radius = cam.radius(angle);
+      moment = -kilograms * radius * (radius * quickening + cam.slope(angle) * turning * turning);
+    }
+    Vector3D felt = new Vector3D(-y, x, 0).scalarMultiply(moment / square);
+    return grasps.resisting(source(), moving, felt);
   }
 }

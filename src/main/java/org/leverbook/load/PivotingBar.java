@@ -8,6 +8,7 @@ import javax.measure.quantity.Mass;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
@@ -118,5 +119,26 @@ public record PivotingBar(Vector3D pivot, double plates, double bar, double leng
     Vector3D square = Gravity.VECTOR.subtract(line.scalarMultiply(Gravity.VECTOR.dotProduct(line)));
     double moved = (plates * length + bar * length / 2) / reach;
     return grasps.sharing(source(), where, square.scalarMultiply(moved));
+  }
+
+  /**
+   * Plates and bar turn about the pivot: moment of inertia m b² + M b² / 3; what the hand feels is
+   * square to the bar.
+   */
+  @Override
+  public List<Force> inertia(Accelerations moving) {
+    Vector3D along = grasps.handle(moving.where()).subtract(pivot);
+    double reach = along.getNorm();
+    Vector3D line = along.scalarMultiply(1 / reach);
+    Vector3D speed = grasps.velocity(moving);
+    Vector3D turning = line.crossProduct(speed).scalarMultiply(1 / reach);
+    // The hand may slide along the bar, which changes how its speed turns it.
+    Vector3D quickening =
+        line.crossProduct(grasps.acceleration(moving))
+            .subtract(turning.scalarMultiply(2 * line.dotProduct(speed)))
+            .scalarMultiply(1 / reach);
+    double resists = length * length * (plates + bar / 3);
+    Vector3D felt = quickening.crossProduct(line).scalarMultiply(-resists / reach);
+    return grasps.resisting(source(), moving, felt);
   }
 }

@@ -1,5 +1,6 @@
 package org.leverbook.statics;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
