@@ -1,6 +1,7 @@
 package org.leverbook.statics;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.display.Shown;
 
 /**
  * Whether the supports can hold the person still, and if not, what is lacking.
@@ -19,7 +20,8 @@ public record Holding(
     String sentence,
     Vector3D missingForce,
     Vector3D missingMoment,
-    double neededFriction) {
+    double neededFriction)
+    implements Shown {
 
   /** The supports hold. */
   public static final Holding FIRM = new Holding(Verdict.HELD, "", Vector3D.ZERO, Vector3D.ZERO, 0);
@@ -43,5 +45,15 @@ public record Holding(
    */
   public boolean held() {
     return verdict == Verdict.HELD;
+  }
+
+  @Override
+  public String text() {
+    return held() ? "held" : sentence;
+  }
+
+  @Override
+  public String toString() {
+    return text();
   }
 }
