@@ -1,6 +1,5 @@
 package org.leverbook.statics;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -28,10 +27,6 @@ import org.leverbook.support.Support;
  * <p>A value; computed whole when it is made.
  */
 public final class Position implements Shown {
-
-  private static final String SAME_POSTURE =
-      "Loads or supports were changed after the posture was found: posture, and what is said of it below, are those"
-          + " of the lift as first described.";
 
   private final String name;
   final Setting setting;
@@ -136,11 +131,7 @@ public final class Position implements Shown {
   }
 
   private Position changed(Setting other) {
-    List<String> told = new ArrayList<>(notes);
-    if (!told.contains(SAME_POSTURE)) {
-      told.add(0, SAME_POSTURE);
-    }
-    return new Position(name, other, facts, told);
+    return new Position(name, other, facts, PositionText.afterChange(notes));
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.leverbook.statics;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.leverbook.body.JointId;
@@ -8,6 +9,10 @@ import org.leverbook.display.Caution;
 
 /** A position in a dozen lines. */
 final class PositionText {
+
+  private static final String SAME_POSTURE =
+      "Loads or supports were changed after the posture was found: posture, and what is said of it below, are those"
+          + " of the lift as first described.";
 
   private PositionText() {}
 
@@ -46,5 +51,15 @@ final class PositionText {
         ? "Nothing stands on level ground here, so there is no balance to tell: ask for"
             + " .reactions()."
         : position.holding().sentence();
+  }
+
+  /** The notes of a position whose loads or supports were changed. */
+  static List<String> afterChange(List<String> notes) {
+    if (notes.contains(SAME_POSTURE)) {
+      return notes;
+    }
+    List<String> told = new ArrayList<>(List.of(SAME_POSTURE));
+    told.addAll(notes);
+    return told;
   }
 }
