@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.display.Caution;
+import org.leverbook.load.Load;
 
 /** A position in a dozen lines. */
 final class PositionText {
@@ -19,7 +20,11 @@ final class PositionText {
   static String of(Position position) {
     StringBuilder text = new StringBuilder(position.name());
     text.append(": ").append(position.body().person().text()).append('\n');
-    position.loads().forEach(load -> text.append(load.description()).append('\n'));
+    for (Load load : position.loads()) {
+      // A band may be slack, a chain may lie on the floor.
+      boolean idle = load.forces(position.placement()).isEmpty();
+      text.append(load.description()).append(idle ? ": slack, pulls nothing here\n" : "\n");
+    }
     text.append(position.facts().stream().map(Fact::toString).collect(Collectors.joining(", ")));
     text.append('\n');
     if (!position.held()) {

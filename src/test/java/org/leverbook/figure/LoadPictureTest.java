@@ -79,4 +79,12 @@ class LoadPictureTest {
       assertThat(same.getP2()).isEqualTo(line.getP2());
     }
   }
+
+  @Test
+  void a_slack_band_is_said_to_pull_nothing() {
+    Band slack = Band.of(Vector3D.ZERO, Units.cm(100), Units.newton(100), Units.cm(150));
+    assertThat(EMPTY.with(slack).text())
+        .contains("band 100 cm long, 20 N when stretched by 10 cm: slack, pulls nothing here");
+    assertThat(EMPTY.with(slack).picture().svgDocument()).contains("class=\"load\"");
+  }
 }
