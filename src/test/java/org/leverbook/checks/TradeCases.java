@@ -145,6 +145,9 @@ final class TradeCases {
     return pose;
   }
 
+  /**
+   * With arms straight down; with the shoulders ahead of the bar they carry more (see the test).
+   */
   private static double shoulderToLowBack() {
     RandomScenes random = new RandomScenes(2);
     double worst = 0;
@@ -191,9 +194,14 @@ final class TradeCases {
   }
 
   /**
-   * The bar's share of the moment with twice the bar over that with one, at every joint of people
-   * who stand one-sided. The floor's share of the load on each leg is chosen by least effort, so
-   * the legs count only together with the other's: at the pelvis above them.
+   * The bar's share of the moment with twice the bar over that with one: the whole vector at every
+   * joint of random poses; and, of hinge starts on the floor that hold with empty hands too, the
+   * part about the line across the body.
+   *
+   * <p>Other parts at the legs do not double on the floor, and need not: where inside each sole the
+   * push acts and how hard the feet press outward is chosen by least effort among pushes that never
+   * pull, which is not linear. For the same reason the ball of the foot is left out: the toes begin
+   * to carry only as the push comes forward.
    */
   private static double doubled() {
     RandomScenes random = new RandomScenes(11);
@@ -206,17 +214,43 @@ final class TradeCases {
       NetLoads one = above(where, Barbell.of(kg(mass)));
       NetLoads two = above(where, Barbell.of(kg(2 * mass)));
       for (int joint = 1; joint < body.tree().size(); joint++) {
-        Vector3D single = one.moment(joint).subtract(none.moment(joint));
-        Vector3D twice = two.moment(joint).subtract(none.moment(joint));
-        if (single.getNorm() > 1e-3) {
-          // The part along the single load's moment; the part across is checked to vanish.
-          double along = twice.dotProduct(single) / single.getNormSq();
-          double across = twice.crossProduct(single).getNorm() / single.getNormSq();
-          worst = further(worst, along + across, 2);
-        }
+        worst = further(worst, growth(none.moment(joint), one.moment(joint), two.moment(joint)), 2);
+      }
+    }
+    for (Start start : STARTS) {
+      Position empty = start.position().without("bar");
+      Barbell bar = (Barbell) start.position().loads().get(0);
+      if (empty.held()) {
+        Position two = empty.with(Barbell.of(kg(2 * bar.kilograms())));
+        worst = further(worst, onTheFloor(empty, start.position(), two), 2);
       }
     }
     return worst;
+  }
+
+  private static double onTheFloor(Position none, Position one, Position two) {
+    double worst = 2;
+    for (int i = 0; i < none.all().size(); i++) {
+      if (!none.all().get(i).joint().name().equals(JointId.BALL.word())) {
+        worst = further(worst, growth(across(none, i), across(one, i), across(two, i)), 2);
+      }
+    }
+    return worst;
+  }
+
+  private static Vector3D across(Position position, int joint) {
+    return new Vector3D(0, 0, position.all().get(joint).moment().getZ());
+  }
+
+  /** Twice the bar's moment over once; what points elsewhere counts as excess. */
+  private static double growth(Vector3D none, Vector3D one, Vector3D two) {
+    Vector3D single = one.subtract(none);
+    Vector3D twice = two.subtract(none);
+    if (single.getNorm() < 1e-2) {
+      return 2; // A hundredth of a newton metre and less: solving the floor gives 1e-6 of it away.
+    }
+    double along = twice.dotProduct(single) / single.getNormSq();
+    return along + twice.crossProduct(single).getNorm() / single.getNormSq();
   }
 
   /** Somebody who does the same left and right, on the floor with a bar. */
