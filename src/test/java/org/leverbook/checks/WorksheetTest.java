@@ -14,12 +14,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.leverbook.body.Person;
 import org.leverbook.body.Sex;
 import org.leverbook.lift.Hinge;
 import org.leverbook.load.Barbell;
+import org.leverbook.load.Load;
 import org.leverbook.statics.Position;
 import org.leverbook.support.FixedBar;
 import org.leverbook.support.Footing;
@@ -27,8 +30,8 @@ import org.leverbook.support.Pad;
 
 /**
  * The sums of a worksheet done again from its JSON alone, as a reader with another program would:
- * nothing here calls Leverbook's mechanics. One hinge, the same on pads and with a fixed bar, and
- * 40 random one-sided positions.
+ * nothing here calls Leverbook's mechanics. One hinge, the same on pads and with a fixed bar, 40
+ * random one-sided positions, and every kind of load on somebody who stands, hinges and moves.
  */
 class WorksheetTest {
 
@@ -43,6 +46,8 @@ class WorksheetTest {
     positions.add(
         start.without("floor").on(Footing.feet(lifter.body()).friction(0.4), Pad.chest(deg(45))));
     positions.add(start.on(new FixedBar()).without("bar"));
+    positions.addAll(LoadedPositions.still());
+    positions.addAll(LoadedPositions.moving());
     positions.add(start);
     ObjectMapper json = new ObjectMapper();
     List<JsonNode> sheets = new ArrayList<>();
@@ -113,6 +118,32 @@ class WorksheetTest {
       assertThat(all[0].getNorm()).as("newtons").isLessThan(1e-6);
       assertThat(all[1].getNorm()).as("newton metres").isLessThan(1e-6);
     }
+  }
+
+  @Test
+  void every_load_stands_among_the_forces_and_what_moves_tells_its_inertia() {
+    Set<String> loads = new TreeSet<>();
+    Set<String> inertia = new TreeSet<>();
+    int moving = 0;
+    for (JsonNode sheet : SHEETS) {
+      boolean moves = false;
+      for (JsonNode force : sheet.get("forces")) {
+        String kind = force.get("kind").asText();
+        assertThat(kind).isIn("load", "support", "inertia");
+        if (kind.equals("load")) {
+          loads.add(force.get("source").asText());
+        } else if (kind.equals("inertia")) {
+          inertia.add(force.get("source").asText());
+          moves = true;
+        }
+      }
+      moving += moves ? 1 : 0;
+    }
+    assertThat(moving).isEqualTo(4 * LoadedPositions.loads().size());
+    assertThat(loads).containsAll(LoadedPositions.loads().stream().map(Load::source).toList());
+    assertThat(inertia)
+        .contains(
+            "body inertia", "bar inertia", "dumbbell inertia", "cable inertia", "chains inertia");
   }
 
   @Test
