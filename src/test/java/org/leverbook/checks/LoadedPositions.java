@@ -118,6 +118,11 @@ final class LoadedPositions {
     return all;
   }
 
+  /** A cable from behind that no standing lifter holds with 40 kg on it. */
+  static Position pulledOver() {
+    return on(standing(40), Cable.of(kg(40), new Vector3D(-1.5, 1.4, 0)));
+  }
+
   /** Gaining speed and losing it again. */
   static List<Position> moving() {
     List<Position> all = new ArrayList<>();

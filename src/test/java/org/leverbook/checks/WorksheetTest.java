@@ -161,6 +161,26 @@ class WorksheetTest {
   }
 
   @Test
+  void a_lifter_who_tips_still_gets_the_sums_that_no_support_reaches() throws Exception {
+    Position tips = LoadedPositions.pulledOver();
+    JsonNode sheet = new ObjectMapper().readTree(tips.worksheet().text());
+    assertThat(sheet.get("balance").get("held").asBoolean()).isFalse();
+    assertThat(sheet.get("notes").toString()).contains("Tips backward");
+    int told = 0;
+    for (JsonNode joint : sheet.get("joints")) {
+      String distal = joint.get("distal").asText();
+      boolean leg = distal.matches("(right|left) (thigh|shank|foot|toes)");
+      assertThat(joint.get("moment").isNull()).as(distal).isEqualTo(leg);
+      if (!leg) {
+        Vector3D[] own = sums(sheet, distal, vector(joint.get("centre")));
+        assertThat(own[1].distance(vector(joint.get("moment")))).isLessThan(1e-6);
+        told++;
+      }
+    }
+    assertThat(told).isEqualTo(45 - 8);
+  }
+
+  @Test
   void every_joints_parts_add_up_to_its_moment() {
     for (JsonNode sheet : SHEETS) {
       for (JsonNode joint : sheet.get("joints")) {
