@@ -146,6 +146,29 @@ final class TradeCases {
   }
 
   /**
+   * Least and greatest of L5/S1's moment in a free row over that of standing with the same load at
+   * arm's length, trunk 45 to 90 degrees forward.
+   */
+  static double[] rowToStanding() {
+    RandomScenes random = new RandomScenes(5);
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (int i = 0; i < CASES; i++) {
+      Body body = random.body();
+      Load bar = Barbell.of(kg(random.between(10, 80)));
+      double ratio = lowBack(body, bar, random.between(45, 90)) / lowBack(body, bar, 0);
+      least = Math.min(least, ratio);
+      most = Math.max(most, ratio);
+    }
+    return new double[] {least, most};
+  }
+
+  private static double lowBack(Body body, Load bar, double degrees) {
+    NetLoads net = above(hanging(body, degrees).placed(), bar);
+    return Math.abs(JointMoment.of(net, JointId.L5_S1.word(), "bar").about("flexion"));
+  }
+
+  /**
    * With arms straight down; with the shoulders ahead of the bar they carry more (see the test).
    */
   private static double shoulderToLowBack() {

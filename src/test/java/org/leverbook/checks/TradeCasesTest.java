@@ -89,6 +89,13 @@ class TradeCasesTest {
     assertThat(inside).as("starts of 100 inside 0.35 to 0.65").isEqualTo(8);
   }
 
+  @Test
+  void rowing_bent_over_loads_the_low_back_whoever_rows() {
+    double[] range = TradeCases.rowToStanding();
+    assertThat(range[0]).isGreaterThan(row("E05").low());
+    assertThat(range[1]).isLessThan(row("E05").high());
+  }
+
   private static PublishedRow row(String id) {
     return PublishedRow.all().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
   }
