@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
@@ -35,15 +36,7 @@ class PublishedCasesTest {
   /** Section C's exact rows are multipliers of a weight-limit equation, not statics. */
   private static final Set<String> SECTIONS = Set.of("A", "D", "E");
 
-  /** Rows that miss their band, each with the reason. A row that passes must not stand here. */
-  private static final Map<String, String> MISSES =
-      Map.of(
-          "A15",
-          "The source prints two results but not the shifted arms. Set up as the row says, with the"
-              + " centre of mass straight over the hip, no muscle need pull and the hip carries"
-              + " 0.815 W, 0.34 of the normal force. With the floor's push still 0.03 m inside the"
-              + " hip and the leg's weight under it (arms inferred, not printed) the same set-up"
-              + " gives 1.25 W and 0.53, the printed answers.");
+  private static final Map<String, String> MISSES = Disagreements.REASONS;
 
   private static final Map<String, ToDoubleFunction<Rotation>> SET_UPS = setUps();
 
@@ -129,12 +122,13 @@ class PublishedCasesTest {
             .writerFor(Object[].class)
             .with(columns.build().withHeader())
             .writeValues(Files.newBufferedWriter(file))) {
+      Map<String, DoubleSupplier> measured = MeasuredCases.rows();
       for (PublishedRow row : PublishedRow.all()) {
         double value;
         if (SET_UPS.containsKey(row.id())) {
           value = SET_UPS.get(row.id()).applyAsDouble(Rotation.IDENTITY);
-        } else if (SupportCases.rows().containsKey(row.id())) {
-          value = SupportCases.rows().get(row.id()).getAsDouble();
+        } else if (measured.containsKey(row.id())) {
+          value = measured.get(row.id()).getAsDouble();
         } else {
           continue;
         }
@@ -147,7 +141,7 @@ class PublishedCasesTest {
       }
     }
     assertThat(missed).isEqualTo(MISSES.keySet());
-    assertThat(compared).isEqualTo(rows().size() + SupportCases.rows().size());
+    assertThat(compared).isEqualTo(rows().size() + MeasuredCases.rows().size());
     assertThat(Files.readAllLines(file)).hasSize(compared + 1);
   }
 
