@@ -36,7 +36,23 @@ final class Disagreements {
               "B05f",
               "The knee bend is not printed. At the 65 degrees taken for both styles the resistance"
                   + " tends to straighten the sumo knee (55 N m with 140 kg); at 95 degrees the same"
-                  + " set-up gives 23 N m for the extensors, as printed."));
+                  + " set-up gives 23 N m for the extensors, as printed."),
+          entry(
+              "B12a",
+              "The order is as printed, its size above the band: no posture is printed, and with"
+                  + " thighs level, feet turned out and the balance over the middle of the foot the"
+                  + " wide stance brings the hips so near that the trunk leans 13 degrees, against 33"
+                  + " in the traditional squat. Lifters lean more than balance alone asks."),
+          entry(
+              "B12b",
+              "Shins taken upright on the box (not printed) put the hips further back, so the trunk"
+                  + " leans 37 degrees in balance against 13: a still lifter bears more at the spine,"
+                  + " not less. The paper's peaks are of moving lifts, and its box carries a part."),
+          entry(
+              "B12d",
+              "At the ankle only balance and the stance's turn-out count, and the box is taken to"
+                  + " carry nothing: wide and box squat are then within 10 per cent. A lifter who"
+                  + " rests on the box takes weight off the feet, as the paper's order says."));
 
   private Disagreements() {}
 }

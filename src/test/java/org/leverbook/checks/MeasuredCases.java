@@ -17,7 +17,8 @@ final class MeasuredCases {
   /** The rows that are compared, by id. */
   static Map<String, DoubleSupplier> rows() {
     Map<String, DoubleSupplier> all = new TreeMap<>();
-    for (Map<String, DoubleSupplier> some : List.of(SupportCases.rows(), DeadliftCases.rows())) {
+    for (Map<String, DoubleSupplier> some :
+        List.of(SupportCases.rows(), DeadliftCases.rows(), SquatCases.rows())) {
       some.forEach(
           (id, setUp) -> {
             if (all.put(id, setUp) != null) {
