@@ -52,7 +52,18 @@ final class Disagreements {
               "B12d",
               "At the ankle only balance and the stance's turn-out count, and the box is taken to"
                   + " carry nothing: wide and box squat are then within 10 per cent. A lifter who"
-                  + " rests on the box takes weight off the feet, as the paper's order says."));
+                  + " rests on the box takes weight off the feet, as the paper's order says."),
+          entry(
+              "B32d",
+              "How low, and where the hands stand, is not printed. With hands and knees where they"
+                  + " were with straight arms and the shoulders 20 cm above the wrists, the hands bear"
+                  + " 71 per cent; with the hands straight under the shoulders 59, inside the band."),
+          entry(
+              "B34a",
+              "On upright straps the share follows from lengths alone, as on the floor (B32a): 69 to"
+                  + " 70 per cent with straight arms at handles 15 cm up. Half the body weight needs"
+                  + " handles far higher or straps that slope; the row was seen on a secondary page,"
+                  + " and how its angle is defined decides."));
 
   private Disagreements() {}
 }

@@ -18,7 +18,7 @@ final class MeasuredCases {
   static Map<String, DoubleSupplier> rows() {
     Map<String, DoubleSupplier> all = new TreeMap<>();
     for (Map<String, DoubleSupplier> some :
-        List.of(SupportCases.rows(), DeadliftCases.rows(), SquatCases.rows())) {
+        List.of(SupportCases.rows(), DeadliftCases.rows(), SquatCases.rows(), StrapCases.rows())) {
       some.forEach(
           (id, setUp) -> {
             if (all.put(id, setUp) != null) {
