@@ -63,7 +63,12 @@ final class Disagreements {
               "On upright straps the share follows from lengths alone, as on the floor (B32a): 69 to"
                   + " 70 per cent with straight arms at handles 15 cm up. Half the body weight needs"
                   + " handles far higher or straps that slope; the row was seen on a secondary page,"
-                  + " and how its angle is defined decides."));
+                  + " and how its angle is defined decides."),
+          entry(
+              "B29b",
+              "Held still, the hips bear most at 65 degrees, but little changes: 269 N m there, 262"
+                  + " at 80 and 250 at 90 (both hips, 120 kg). The paper's maximum is of a moving"
+                  + " lift, near the turn at the bottom, where the bar is also sped up."));
 
   private Disagreements() {}
 }

@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -100,6 +101,18 @@ class PublishedCasesTest {
     assertThat(SET_UPS.keySet()).isEqualTo(wanted);
     assertThat(rows().stream().filter(row -> row.section().equals("A"))).hasSize(59);
     assertThat(rows()).hasSize(69);
+  }
+
+  @Test
+  void every_row_measured_on_lifters_is_compared_or_says_what_it_lacks() {
+    Set<String> left = new TreeSet<>();
+    PublishedRow.all().stream().filter(r -> r.section().equals("B")).forEach(r -> left.add(r.id()));
+    assertThat(left).hasSize(98);
+    left.removeAll(MeasuredCases.rows().keySet());
+    assertThat(MeasuredCases.NEEDS_MUSCLES)
+        .doesNotContainAnyElementsOf(MeasuredCases.GIVEN_TO_THE_SET_UP);
+    left.removeAll(MeasuredCases.GIVEN_TO_THE_SET_UP);
+    assertThat(left).isEqualTo(MeasuredCases.NEEDS_MUSCLES);
   }
 
   @Test
