@@ -96,20 +96,20 @@ final class SupportCases {
     return pose;
   }
 
-  private static List<Site> hands() {
+  static List<Site> hands() {
     return List.of(Site.HEEL_OF_HAND);
   }
 
-  private static List<Site> knees() {
+  static List<Site> knees() {
     return List.of(Site.KNEE_CAP);
   }
 
-  private static List<Site> toes() {
+  static List<Site> toes() {
     return List.of();
   }
 
   /** Height of the lowest of some sites, or of the toe tips. */
-  private static double lowest(Placement where, List<Site> sites) {
+  static double lowest(Placement where, List<Site> sites) {
     double lowest = Double.POSITIVE_INFINITY;
     for (Site site : sites) {
       var place = where.tree().place(site, Side.RIGHT);

@@ -1,0 +1,82 @@
+package org.leverbook.checks;
+
+import static java.util.Map.entry;
+
+import java.util.Map;
+
+/** Rows that miss their band, each with the reason. A row that passes must not stand here. */
+final class Disagreements {
+
+  static final Map<String, String> REASONS =
+      Map.ofEntries(
+          entry(
+              "E01",
+              "The worst of 100 random hinge starts, bars of 0.05 to 2 lifter masses; 8 of the 100 are"
+                  + " inside the band. The bar stands over the middle of the foot and the shoulders a"
+                  + " little ahead of it, so hips and trunk lie behind and bring the common centre"
+                  + " towards the heels, the more the lighter the bar and the higher the hips. From one"
+                  + " lifter mass on it lies at 0.27 and more, where standing is stable "
+                  + "(TradeCasesTest)."),
+          entry(
+              "A15",
+              "The source prints two results but not the shifted arms. Set up as the row says, with"
+                  + " the centre of mass straight over the hip, no muscle need pull and the hip"
+                  + " carries 0.815 W, 0.34 of the normal force. With the floor's push still 0.03 m"
+                  + " inside the hip and the leg's weight under it (arms inferred, not printed) the"
+                  + " same set-up gives 1.25 W and 0.53, the printed answers."),
+          entry(
+              "B04h",
+              "With the same knee bend in both styles, as nothing else is printed, the sumo thigh is"
+                  + " only 8 degrees nearer to level. The abstract contradicts itself (the thigh is"
+                  + " also called more vertical), and lifters are free to sit lower in one style."),
+          entry(
+              "B04i",
+              "Stance and hand spacing alone make the conventional bar path 8 to 9 per cent longer,"
+                  + " as the second study prints (B05c, 0.9). The row lumps path with work measured"
+                  + " on moving lifters, which no still position contains."),
+          entry(
+              "B05d",
+              "The sign hangs on load and knee bend, which are not printed. With 140 kg and knees at"
+                  + " 65 degrees the floor's push lies 27 per cent of the foot from the heel, just"
+                  + " ahead of the ankle: 12 N m for the calf. With 70 kg it lies behind it: 4 N m for"
+                  + " the dorsiflexors, as printed."),
+          entry(
+              "B05f",
+              "The knee bend is not printed. At the 65 degrees taken for both styles the resistance"
+                  + " tends to straighten the sumo knee (55 N m with 140 kg); at 95 degrees the same"
+                  + " set-up gives 23 N m for the extensors, as printed."),
+          entry(
+              "B12a",
+              "The order is as printed, its size above the band: no posture is printed, and with"
+                  + " thighs level, feet turned out and the balance over the middle of the foot the"
+                  + " wide stance brings the hips so near that the trunk leans 13 degrees, against 33"
+                  + " in the traditional squat. Lifters lean more than balance alone asks."),
+          entry(
+              "B12b",
+              "Shins taken upright on the box (not printed) put the hips further back, so the trunk"
+                  + " leans 37 degrees in balance against 13: a still lifter bears more at the spine,"
+                  + " not less. The paper's peaks are of moving lifts, and its box carries a part."),
+          entry(
+              "B12d",
+              "At the ankle only balance and the stance's turn-out count, and the box is taken to"
+                  + " carry nothing: wide and box squat are then within 10 per cent. A lifter who"
+                  + " rests on the box takes weight off the feet, as the paper's order says."),
+          entry(
+              "B32d",
+              "How low, and where the hands stand, is not printed. With hands and knees where they"
+                  + " were with straight arms and the shoulders 20 cm above the wrists, the hands bear"
+                  + " 71 per cent; with the hands straight under the shoulders 59, inside the band."),
+          entry(
+              "B34a",
+              "On upright straps the share follows from lengths alone, as on the floor (B32a): 69 to"
+                  + " 70 per cent with straight arms at handles 15 cm up. Half the body weight needs"
+                  + " handles far higher or straps that slope; the row was seen on a secondary page,"
+                  + " and how its angle is defined decides."),
+          entry(
+              "B29b",
+              "Held still, the hips bear most at 65 degrees, but little changes: 269 N m there, 262"
+                  + " at 80 and 250 at 90 (both hips, 120 kg). The paper's maximum is of a moving"
+                  + " lift, near the turn at the bottom, where the bar is also sped up."));
+
+  private Disagreements() {}
+}
