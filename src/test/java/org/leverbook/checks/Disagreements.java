@@ -63,9 +63,9 @@ final class Disagreements {
                   + " rests on the box takes weight off the feet, as the paper's order says."),
           entry(
               "B32d",
-              "How low, and where the hands stand, is not printed. With hands and knees where they"
-                  + " were with straight arms and the shoulders 20 cm above the wrists, the hands bear"
-                  + " 71 per cent; with the hands straight under the shoulders 59, inside the band."),
+              "How low is not printed. With hands and shanks where they were and the shoulders 20 cm"
+                  + " above the wrists, where the belly meets the floor, the hands bear 70 per cent; at"
+                  + " 30 cm they bear 67, inside the band."),
           entry(
               "B34a",
               "On upright straps the share follows from lengths alone, as on the floor (B32a): 69 to"

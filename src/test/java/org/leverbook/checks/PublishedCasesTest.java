@@ -178,7 +178,7 @@ class PublishedCasesTest {
       row.high(),
       pass,
       row.source() + " (" + row.status() + ")",
-      MISSES.getOrDefault(row.id(), "")
+      MISSES.getOrDefault(row.id(), Taken.of(row.id()))
     };
   }
 }

@@ -39,7 +39,8 @@ final class StrapCases {
 
   private static final Body BODY = Person.of(Sex.MALE, kg(80), cm(178)).body();
 
-  private static final double KNEELING = Math.toRadians(70);
+  private static final DoubleUnaryOperator ON_TOES = lean -> 0;
+  private static final DoubleUnaryOperator KNEELING = lean -> Math.toRadians(70);
   private static final double LOW = 0.20;
   private static final double HANDLES = 0.15;
   private static final double ANCHOR = 2.4;
@@ -80,10 +81,10 @@ final class StrapCases {
 
   static Map<String, DoubleSupplier> rows() {
     Map<String, DoubleSupplier> rows = new LinkedHashMap<>();
-    rows.put("B32b", () -> onFloor(0, Footing.feet(BODY)));
+    rows.put("B32b", () -> onFloor(ON_TOES, Footing.feet(BODY)));
     rows.put("B32d", () -> onFloor(KNEELING, Pad.underKnees()));
-    rows.put("B34a", () -> onStraps(plank(0, Arms.straight(true), HANDLES)));
-    rows.put("B34b", () -> onStraps(lowered(0, true)));
+    rows.put("B34a", () -> onStraps(plank(ON_TOES, Arms.straight(true), HANDLES)));
+    rows.put("B34b", () -> onStraps(lowered(ON_TOES, true)));
     rows.put("B35a", () -> leaningBack(30));
     rows.put("B35b", () -> leaningBack(45));
     rows.put("B35c", () -> leaningBack(60));
@@ -92,32 +93,40 @@ final class StrapCases {
   }
 
   /** Share on the hands at the low end, per cent of body weight. */
-  private static double onFloor(double kneeBend, Support below) {
-    return share(lowered(kneeBend, false), below, Pad.underHands());
+  private static double onFloor(DoubleUnaryOperator knees, Support below) {
+    return share(lowered(knees, false), below, Pad.underHands());
   }
 
   /** Low, with hands and feet as far apart as they were with straight arms. */
-  private static Pose lowered(double kneeBend, boolean onHandles) {
+  private static Pose lowered(DoubleUnaryOperator kneesBefore, boolean onHandles) {
     double handsAt = onHandles ? HANDLES : 0;
-    double apart = apart(plank(kneeBend, Arms.straight(onHandles), handsAt), kneeBend, onHandles);
+    Pose before = plank(kneesBefore, Arms.straight(onHandles), handsAt);
+    double apart = apart(before, kneesBefore, onHandles);
+    Vector3D trunk = before.rootFrame().y();
+    double leanBefore = Math.atan2(trunk.getX(), trunk.getY());
+    // Shanks that rest on the floor stay where they were.
+    DoubleUnaryOperator knees =
+        kneesBefore == ON_TOES
+            ? ON_TOES
+            : lean -> kneesBefore.applyAsDouble(leanBefore) + leanBefore - lean;
     double near = -0.1;
     double far = 0.3;
     for (int i = 0; i < 40; i++) {
       double middle = (near + far) / 2;
-      Pose pose = plank(kneeBend, Arms.bent(onHandles, LOW, middle), handsAt);
-      if (apart(pose, kneeBend, onHandles) > apart) {
+      Pose pose = plank(knees, Arms.bent(onHandles, LOW, middle), handsAt);
+      if (apart(pose, knees, onHandles) > apart) {
         near = middle;
       } else {
         far = middle;
       }
     }
-    return plank(kneeBend, Arms.bent(onHandles, LOW, near), handsAt);
+    return plank(knees, Arms.bent(onHandles, LOW, near), handsAt);
   }
 
-  private static double apart(Pose pose, double kneeBend, boolean onHandles) {
+  private static double apart(Pose pose, DoubleUnaryOperator knees, boolean onHandles) {
     Placement where = pose.placed();
     JointId hand = Arms.straight(onHandles).hand();
-    JointId foot = kneeBend > 0 ? JointId.KNEE : JointId.BALL;
+    JointId foot = knees != ON_TOES ? JointId.KNEE : JointId.BALL;
     return where.centre(hand.on(Side.RIGHT)).getX() - where.centre(foot.on(Side.RIGHT)).getX();
   }
 
@@ -143,11 +152,11 @@ final class StrapCases {
   }
 
   /** The straight body, its lean such that the lowest of the hands is a height above the floor. */
-  private static Pose plank(double kneeBend, Arms arms, double handsAt) {
+  private static Pose plank(DoubleUnaryOperator knees, Arms arms, double handsAt) {
     DoubleUnaryOperator handsTooHigh =
         lean -> {
-          Placement where = plank(lean, kneeBend, arms, 0).placed();
-          return hands(where, handsAt > 0) - feet(where, kneeBend) - handsAt;
+          Placement where = plank(lean, knees, arms, 0).placed();
+          return hands(where, handsAt > 0) - feet(where, knees) - handsAt;
         };
     double low = Math.toRadians(30);
     double high = Math.toRadians(110);
@@ -159,10 +168,10 @@ final class StrapCases {
         high = middle;
       }
     }
-    return plank(low, kneeBend, arms, -feet(plank(low, kneeBend, arms, 0).placed(), kneeBend));
+    return plank(low, knees, arms, -feet(plank(low, knees, arms, 0).placed(), knees));
   }
 
-  private static Pose plank(double lean, double kneeBend, Arms arms, double up) {
+  private static Pose plank(double lean, DoubleUnaryOperator knees, Arms arms, double up) {
     Pose pose = Pose.neutral(BODY.tree()).rootAt(new Vector3D(0, up, 0), Frame.leanedForward(lean));
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       pose =
@@ -170,7 +179,7 @@ final class StrapCases {
               .with(JointId.ELBOW.on(side), arms.elbow(), 0)
               .with(JointId.FOREARM.on(side), Math.PI)
               .with(JointId.WRIST.on(side), arms.wrist(), 0)
-              .with(JointId.KNEE.on(side), kneeBend, 0, 0)
+              .with(JointId.KNEE.on(side), knees.applyAsDouble(lean), 0, 0)
               .with(JointId.BALL.on(side), -lean);
     }
     return pose;
@@ -182,8 +191,9 @@ final class StrapCases {
         : SupportCases.lowest(where, SupportCases.hands());
   }
 
-  private static double feet(Placement where, double kneeBend) {
-    return SupportCases.lowest(where, kneeBend > 0 ? SupportCases.knees() : SupportCases.toes());
+  private static double feet(Placement where, DoubleUnaryOperator knees) {
+    return SupportCases.lowest(
+        where, knees != ON_TOES ? SupportCases.knees() : SupportCases.toes());
   }
 
   /** Pull of both straps, per cent of body weight, the body leaned back from the upright. */
