@@ -39,7 +39,7 @@ final class Taken {
           entry(
               "B13",
               "Loads 61.8 and 48.5 kg (from memory); one leg; thighs level, shins leaned 30 degrees,"
-                  + " 80 kg and 178 cm."),
+                  + " 80 kg and 178 cm. Both legs together would miss B13a."),
           entry("B15", "48.5 kg in front; lean made by shins at 40 to 20 degrees; before muscles."),
           entry("B26", "Upper arms hanging, forearms level, half the weight in each hand."),
           entry("B27", "Held still at lift-off with the hinge's usual stance and knee bend."),
@@ -63,7 +63,9 @@ final class Taken {
               "60 kg, upper arms level and straight out, sideways push of the hands as B37 prints it."
                   + " With upright pushes alone the ratios are 3.7 and 8.7, above the band."),
           entry(
-              "B39", "Arm directions by eye; the cable's part of the moment about the level axis."),
+              "B39",
+              "Arm directions by eye, set again after a first pose with the hands above the shoulder"
+                  + " missed; the cable's part of the moment about the level axis."),
           entry("B42", "The same posture rule at 50 and 90 kg; one leg."),
           entry(
               "B43", "80 kg on the upper back, thighs level, shins leaned 20, 30 and 40 degrees."),
