@@ -17,7 +17,8 @@
  *   <li>{@code study}: many positions in one table.
  *   <li>{@code figure}: pictures and plots.
  *   <li>{@code language}: the words of every session.
- *   <li>{@code session}, {@code terminal}: a script or a shell that speaks those words.
+ *   <li>{@code session}: one Java session; {@code script}, {@code terminal}: a file or a shell that
+ *       speaks those words to it.
  * </ul>
  */
 package org.leverbook;

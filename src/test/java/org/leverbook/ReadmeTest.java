@@ -57,7 +57,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(6);
+    assertThat(lessons).isEqualTo(9);
   }
 
   @Test

@@ -35,6 +35,7 @@ final class BodyBuilder {
   private final String sex;
   private final Links links;
   private final SegmentMasses masses;
+  private final Gyration gyration;
   private final double meanStature;
   private SegmentTree.Builder tree;
 
@@ -43,6 +44,7 @@ final class BodyBuilder {
     this.sex = person.sex().word();
     this.links = Links.of(person);
     this.masses = SegmentMasses.of(person.table(), person.sex());
+    this.gyration = new Gyration(person);
     // Places given in metres belong to the survey's mean person, whose stature the foot link tells.
     DataRow foot = LINKS.only("foot length", r -> r.is("sex", sex) && r.is("link", "foot_length"));
     meanStature = foot.number("length_m") / foot.number("fraction_of_stature");
@@ -54,7 +56,8 @@ final class BodyBuilder {
 
   Body build() {
     Vector3D pelvisCentre = centre("pelvis_com").scalarMultiply(person.metres() * trunkFactor());
-    tree = SegmentTree.root("pelvis", mass(masses.slice("pelvis"), Part.TRUNK), pelvisCentre);
+    double pelvis = mass(masses.slice("pelvis"), Part.TRUNK);
+    tree = SegmentTree.root("pelvis", pelvis, pelvisCentre, gyration.pelvis(trunkFactor()));
     column();
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       arm(side);
@@ -85,6 +88,7 @@ final class BodyBuilder {
       Vector3D here = columnPlace(joint);
       String name = row.text("level");
       Vector3D inner;
+      double high = 0;
       if (joint == JointId.HEAD) {
         DataRow head = CENTRES.only("head", r -> r.is("id", "head_com_from_c0c1"));
         inner = vector(head).scalarMultiply(person.metres() / meanStature);
@@ -92,14 +96,16 @@ final class BodyBuilder {
         Vector3D above = columnPlace(joints.get(i + 1));
         double forward = row.optionalNumber("slice_com_forward_mm").orElse(0) / 1000;
         inner = above.subtract(here).scalarMultiply(0.5).add(new Vector3D(forward, 0, 0));
+        high = above.getY() - here.getY();
       }
       Part part = joint.spineLevel() && joint != JointId.C7_T1 ? Part.TRUNK : Part.NECK;
       double own =
           joint == JointId.HEAD
               ? person.kilograms() * masses.slice("head")
               : mass(masses.slice(name), part);
-      tree.segment(
-          parent, JointBuilder.of(joint, Side.MIDLINE, here.subtract(below)), name, own, inner);
+      Vector3D radii = joint == JointId.HEAD ? gyration.head() : gyration.slice(joint, high, own);
+      Joint held = JointBuilder.of(joint, Side.MIDLINE, here.subtract(below));
+      tree.segment(parent, held, name, own, inner, radii);
       parent = name;
       below = here;
     }
@@ -195,7 +201,8 @@ final class BodyBuilder {
         JointBuilder.of(JointId.ANKLE, side, down(links.shank())),
         side.of("foot"),
         mass(foot.share(), Part.FOOT),
-        new Vector3D(forward * length, (FOOT_CENTRE_HEIGHT - 1) * links.footHeight(), 0));
+        new Vector3D(forward * length, (FOOT_CENTRE_HEIGHT - 1) * links.footHeight(), 0),
+        gyration.foot(length * footShare()));
     // The toes weigh with the foot.
     tree.segment(
         side.of("foot"),
@@ -207,6 +214,11 @@ final class BodyBuilder {
         side.of("toes"),
         0,
         Vector3D.ZERO);
+  }
+
+  /** How much of the foot's length the table's foot has: heel to toe, or ankle to ball. */
+  private double footShare() {
+    return person.table() == SegmentTable.DE_LEVA_1996 ? 1 : footPoint("foot_mtp_axis");
   }
 
   private void sole(SegmentTree built, Side side, List<Body.SolePoint> soles) {
@@ -260,7 +272,8 @@ final class BodyBuilder {
         JointBuilder.of(joint, side, at),
         side.of(name),
         mass(limb.share(), part),
-        down(limb.along() * length));
+        down(limb.along() * length),
+        gyration.limb(name, length, mass(limb.share(), part)));
   }
 
   private double mass(double share, Part part) {

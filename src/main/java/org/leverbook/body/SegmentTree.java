@@ -21,6 +21,7 @@ public final class SegmentTree {
   private final Map<String, Integer> byJoint = new HashMap<>();
   private final int[] firstAngle;
   private final Map<String, Place> places;
+  private final FlatTree flat;
 
   private SegmentTree(List<Segment> segments, Map<String, Place> places) {
     this.places = Map.copyOf(places);
@@ -36,6 +37,28 @@ public final class SegmentTree {
       }
       firstAngle[i + 1] = firstAngle[i] + freedoms;
     }
+    flat = new FlatTree(this);
+  }
+
+  /**
+   * The same tree as plain arrays, for the inner loops.
+   *
+   * @return made once, shared
+   */
+  public FlatTree flat() {
+    return flat;
+  }
+
+  /**
+   * Starts a tree whose root is a point mass.
+   *
+   * @param name the root's name
+   * @param mass kilograms
+   * @param centreOfMass in the root's frame, metres
+   * @return a builder that takes further segments
+   */
+  public static Builder root(String name, double mass, Vector3D centreOfMass) {
+    return root(name, mass, centreOfMass, Vector3D.ZERO);
   }
 
   /**
@@ -44,10 +67,11 @@ public final class SegmentTree {
    * @param name the root's name
    * @param mass kilograms
    * @param centreOfMass in the root's frame, metres
+   * @param radii of gyration about its own x, y and z through the centre of mass, metres
    * @return a builder that takes further segments
    */
-  public static Builder root(String name, double mass, Vector3D centreOfMass) {
-    return new Builder(new Segment(name, -1, null, mass, centreOfMass));
+  public static Builder root(String name, double mass, Vector3D centreOfMass, Vector3D radii) {
+    return new Builder(new Segment(name, -1, null, mass, centreOfMass, radii));
   }
 
   /**
@@ -90,7 +114,7 @@ public final class SegmentTree {
   /**
    * Where a segment's joint angles begin in the array of a pose.
    *
-   * @param segment its index
+   * @param segment its index; the number of segments for the end of the array
    * @return the index of its first angle
    */
   public int firstAngle(int segment) {
@@ -229,7 +253,7 @@ public final class SegmentTree {
     }
 
     /**
-     * Adds a segment.
+     * Adds a segment that is a point mass: what it weighs matters, how it resists turning does not.
      *
      * @param parent the full name of the segment that holds it
      * @param joint what holds it
@@ -241,9 +265,30 @@ public final class SegmentTree {
      */
     public Builder segment(
         String parent, Joint joint, String name, double mass, Vector3D centreOfMass) {
-      add(
-          new Segment(
-              name, found(indexes.get(parent), "segment", parent), joint, mass, centreOfMass));
+      return segment(parent, joint, name, mass, centreOfMass, Vector3D.ZERO);
+    }
+
+    /**
+     * Adds a segment.
+     *
+     * @param parent the full name of the segment that holds it
+     * @param joint what holds it
+     * @param name its full name
+     * @param mass kilograms
+     * @param centreOfMass in its own frame, metres
+     * @param radii of gyration about its own x, y and z through the centre of mass, metres
+     * @return this builder
+     * @throws Refused if the parent is not there yet, or the name is taken
+     */
+    public Builder segment(
+        String parent,
+        Joint joint,
+        String name,
+        double mass,
+        Vector3D centreOfMass,
+        Vector3D radii) {
+      int holder = found(indexes.get(parent), "segment", parent);
+      add(new Segment(name, holder, joint, mass, centreOfMass, radii));
       return this;
     }
 

@@ -11,6 +11,32 @@ public enum Site {
   UPPER_BACK_HIGH("upper back high", true),
   /** Lower on the upper back, on the shoulder blades. */
   UPPER_BACK_LOW("upper back low", true),
+  /** The front of the ribs, level with the upper breast bone, where a chest pad ends above. */
+  UPPER_CHEST("upper chest", true),
+  /** The front of the ribs, level with the lower end of the breast bone. */
+  LOWER_CHEST("lower chest", true),
+  /** The back of the ribs below the shoulder blades. */
+  MID_BACK("mid back", true),
+  /** The skin behind the lumbar spine. */
+  LOW_BACK("low back", true),
+  /** The rearmost part of the seat. */
+  BUTTOCK("buttock", true),
+  /** The sitting bones. */
+  SITTING_BONE("sitting bone", true),
+  /** The back of the thigh, half-way down. */
+  BACK_OF_THIGH("back of the thigh", true),
+  /** The front of the shin, just below the knee cap, that a kneeling person rests on. */
+  KNEE_CAP("knee cap", true),
+  /** The front of the shin above the ankle. */
+  SHIN("shin", true),
+  /** The instep: the top of the foot, that a kneeling person may rest on. */
+  INSTEP("instep", true),
+  /** The palm near the wrist. */
+  HEEL_OF_HAND("heel of the hand", true),
+  /** The pads of the palm at the knuckles. */
+  BALL_OF_HAND("ball of the hand", true),
+  /** The back of the head. */
+  BACK_OF_HEAD("back of the head", false),
   /** On the front of the shoulders, against the neck. */
   FRONT_OF_SHOULDER("front of the shoulder", true),
   /** The breast bone. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.leverbook.display.Caution;
+import org.leverbook.load.Barbell;
 import org.leverbook.load.Load;
 import org.leverbook.statics.Fact;
 import org.leverbook.statics.Position;
@@ -20,7 +21,7 @@ final class Caption {
     String held =
         view.holdsSomething()
             ? position.loads().stream()
-                .filter(l -> l.mass() > 0)
+                .filter(l -> !(l instanceof Barbell bar) || bar.kilograms() > 0)
                 .map(Load::description)
                 .collect(Collectors.joining(", "))
             : "nothing held";
@@ -40,8 +41,7 @@ final class Caption {
             .map(a -> "Arm to the " + a.name() + ": " + a.size() + ".")
             .collect(Collectors.joining(" "))
         + " "
-        + capital(view.position().balance().text())
-        + ".";
+        + balance(view.position());
   }
 
   static List<String> sentences(SideView view) {
@@ -53,7 +53,7 @@ final class Caption {
               position.facts().stream().map(Fact::toString).collect(Collectors.joining(", "))
                   + "."));
     }
-    all.add(capital(position.balance().text()) + ".");
+    all.add(balance(position));
     all.add(meaning(view));
     hidden(view).ifPresent(all::add);
     missing(view).ifPresent(all::add);
@@ -61,6 +61,16 @@ final class Caption {
     all.add("Sources: " + String.join("; ", sources(position)) + ".");
     all.add(Caution.TEXT);
     return all;
+  }
+
+  private static String balance(Position position) {
+    if (!position.held()) {
+      return position.holding().sentence();
+    }
+    return position
+        .onGround()
+        .map(b -> capital(b.text()) + ".")
+        .orElse("Nothing stands on level ground.");
   }
 
   /** Those that the head of the page does not name already. */
@@ -81,7 +91,13 @@ final class Caption {
         + line
         + ", to scale; each moment is that of the "
         + line
-        + " and of the body's own weight together, in N·m.";
+        + (padded(view.position())
+            ? ", the body's own weight and the supports together, in N·m."
+            : " and of the body's own weight together, in N·m.");
+  }
+
+  private static boolean padded(Position position) {
+    return position.supportForces().stream().anyMatch(r -> !r.source().equals("floor"));
   }
 
   private static Optional<String> missing(SideView view) {

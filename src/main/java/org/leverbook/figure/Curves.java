@@ -1,7 +1,9 @@
 package org.leverbook.figure;
 
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 
@@ -62,5 +64,34 @@ final class Curves {
   static Ellipse2D disc(Vector2D centre, double radius) {
     return new Ellipse2D.Double(
         centre.getX() - radius, centre.getY() - radius, 2 * radius, 2 * radius);
+  }
+
+  /** The part of a line inside a box; the line itself where none is. */
+  static Line2D within(Line2D line, Rectangle2D box) {
+    double dx = line.getX2() - line.getX1();
+    double dy = line.getY2() - line.getY1();
+    double[] towards = {-dx, dx, -dy, dy};
+    double[] room = {
+      line.getX1() - box.getMinX(),
+      box.getMaxX() - line.getX1(),
+      line.getY1() - box.getMinY(),
+      box.getMaxY() - line.getY1()
+    };
+    double from = 0;
+    double to = 1;
+    for (int i = 0; i < 4; i++) {
+      if (towards[i] < 0) {
+        from = Math.max(from, room[i] / towards[i]);
+      } else if (towards[i] > 0) {
+        to = Math.min(to, room[i] / towards[i]);
+      }
+    }
+    return from >= to
+        ? line
+        : new Line2D.Double(
+            line.getX1() + from * dx,
+            line.getY1() + from * dy,
+            line.getX1() + to * dx,
+            line.getY1() + to * dy);
   }
 }

@@ -13,6 +13,7 @@ import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
 import org.leverbook.figure.Ink.Pen;
 import org.leverbook.figure.Ink.Words;
+import org.leverbook.statics.Balance;
 
 /** The floor, where the balance lies on it, and the scale bar. */
 final class FloorInk {
@@ -61,7 +62,17 @@ final class FloorInk {
     bar.lineTo(left + length, y + 28);
     content.add(Form.line(bar, Pen.solid(style.quiet(), 1.4)));
     content.add(text("20 cm", left, y + 42));
-    Point2D at = scale.onPage(new Vector2D(view.position().balance().centreOfPressure().getX(), 0));
+    Map<String, String> attributes = new LinkedHashMap<>();
+    attributes.put("class", "balance");
+    view.position().onGround().ifPresent(b -> pressure(b, left, content, attributes));
+    return new Group(attributes, content);
+  }
+
+  /** The mark under the floor where its push acts. */
+  private void pressure(
+      Balance balance, double left, List<Ink> content, Map<String, String> attributes) {
+    double y = scale.floor();
+    Point2D at = scale.onPage(new Vector2D(balance.centreOfPressure().getX(), 0));
     Path2D mark = new Path2D.Double();
     mark.moveTo(at.getX(), y + 1);
     mark.lineTo(at.getX() - 6, y + 13);
@@ -71,15 +82,14 @@ final class FloorInk {
     String words =
         String.format(
             Locale.ROOT,
-            "floor's push: %.0f %% of the foot from the heel",
-            100 * view.position().balance().shareOfFoot());
+            balance.held()
+                ? "floor's push: %.0f %% of the foot from the heel"
+                : "out of balance: the floor would have to push at %.0f %% of the foot",
+            100 * balance.shareOfFoot());
     double width = TextWidths.of(words, style.caption(), false);
     double x = Math.max(60, Math.min(at.getX() - width / 2, left - 12 - width));
     content.add(text(words, x, y + 28));
-    Map<String, String> attributes = new LinkedHashMap<>();
-    attributes.put("class", "balance");
     attributes.put("data-centre-of-pressure-x", SvgWriter.number(at.getX()));
-    return new Group(attributes, content);
   }
 
   private Words text(String words, double x, double y) {

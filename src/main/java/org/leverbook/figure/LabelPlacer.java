@@ -21,8 +21,12 @@ final class LabelPlacer {
   private static final double STEP = 5;
   private static final double GAP = 6;
   private static final double OVER_LINE = 400;
-  private static final double CROSSING = 120;
+  private static final double CROSSING = 200;
   private static final double OVER_BODY = 420;
+
+  /** A text half on the body is crossed by its outline, which reads worse than one quite on it. */
+  private static final double OVER_OUTLINE = 150;
+
   private static final int ROUNDS = 3;
 
   private final Rectangle2D page;
@@ -75,7 +79,7 @@ final class LabelPlacer {
         if (nearest(label, box) >= least || !free(box, others)) {
           continue;
         }
-        double ground = overLines(box) + OVER_BODY * coverage.share(box);
+        double ground = overLines(box) + overBody(box);
         for (int a = 0; a < label.anchors().size() && ground < least; a++) {
           Label.Placed candidate = tied(label, box, label.anchors().get(a));
           double cost =
@@ -124,6 +128,11 @@ final class LabelPlacer {
 
   private double overLines(Rectangle2D box) {
     return OVER_LINE * lines.stream().filter(l -> l.intersects(box)).count();
+  }
+
+  private double overBody(Rectangle2D box) {
+    double share = coverage.share(box);
+    return OVER_BODY * share + (share > 0 && share < 1 ? OVER_OUTLINE : 0);
   }
 
   private static Label.Placed tied(Label label, Rectangle2D box, Point2D anchor) {

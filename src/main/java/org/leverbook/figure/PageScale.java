@@ -25,7 +25,7 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
   private static final double LARGEST = 620;
 
   /** Of the line of force above the highest point, metres. */
-  private static final double ABOVE = 0.06;
+  private static final double ABOVE = 0.14;
 
   static PageScale fitted(SideView view, double width, double top) {
     Rectangle2D seen = new Rectangle2D.Double(view.line().point().getX(), 0, 0, 0);
@@ -34,6 +34,7 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
     }
     view.arms().forEach(arm -> seen.add(arm.foot().getX(), arm.foot().getY()));
     view.bar().ifPresent(bar -> seen.add(Curves.disc(bar.centre(), bar.plate()).getBounds2D()));
+    LoadInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
     // Toes and soles of a curve may dip below the floor by less than a line's width.
     double high = seen.getMaxY() + ABOVE;
     double scale =

@@ -63,8 +63,12 @@ final class PositionPage {
     heading();
     FloorInk floor = new FloorInk(view, style, scale, WIDTH - MARGIN);
     ink.add(floor.ground());
+    SupportInk supports = new SupportInk(view, style, scale);
+    ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
+    ink.addAll(new LoadInk(view, style, scale).pieces());
     ink.add(floor.marks());
+    ink.addAll(supports.arrows());
     line();
     view.arms().forEach(arm -> ink.add(arm(arm)));
     labels();
@@ -126,9 +130,17 @@ final class PositionPage {
       up = Math.min(up, along);
       down = Math.max(down, along);
     }
-    return new Line2D.Double(
-        scale.onPage(force.point().add(force.direction().scalarMultiply(up))),
-        scale.onPage(force.point().add(force.direction().scalarMultiply(down))));
+    Line2D whole =
+        new Line2D.Double(
+            scale.onPage(force.point().add(force.direction().scalarMultiply(up))),
+            scale.onPage(force.point().add(force.direction().scalarMultiply(down))));
+    return Curves.within(whole, room());
+  }
+
+  /** Where figure and labels may be: above the floor, between the margins. */
+  private Rectangle2D room() {
+    return new Rectangle2D.Double(
+        MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.floor() - scale.top());
   }
 
   private Group arm(DrawnArm arm) {
@@ -204,10 +216,9 @@ final class PositionPage {
             style.label(),
             style.ink(),
             List.of(between(force.getP1(), above, 0.04), between(force.getP1(), above, 0.2))));
-    Rectangle2D room =
-        new Rectangle2D.Double(
-            MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.floor() - scale.top());
-    new LabelPlacer(room, List.of(), lines, body).place(labels).forEach(this::label);
+    labels.addAll(new SupportInk(view, style, scale).labels());
+    lines.addAll(new LoadInk(view, style, scale).lines());
+    new LabelPlacer(room(), List.of(), lines, body).place(labels).forEach(this::label);
   }
 
   private static Point2D between(Point2D from, Point2D to, double share) {

@@ -94,6 +94,9 @@ record SideView(
   }
 
   private static Optional<DrawnArm> arm(JointId id, ForceLine line, Position position) {
+    if (!position.knows(id, Side.RIGHT) && !position.knows(id, Side.LEFT)) {
+      return Optional.empty();
+    }
     JointMoment moment = position.moment(id);
     if (!moment.mainLoad().equals(line.source()) || moment.arm3d() == 0) {
       return Optional.empty();

@@ -17,9 +17,12 @@ public final class Imports {
       import javax.measure.Quantity;
       import javax.measure.quantity.*;
       import org.leverbook.body.*;
+      import org.leverbook.load.Cam;
+      import org.leverbook.load.Stretch;
       import org.leverbook.lift.*;
       import org.leverbook.statics.*;
       import org.leverbook.study.*;
+      import org.leverbook.support.*;
       import tech.tablesaw.api.Table;
       """;
 

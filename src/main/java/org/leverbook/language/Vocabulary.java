@@ -2,9 +2,6 @@ package org.leverbook.language;
 
 import java.util.function.Function;
 import javax.measure.Quantity;
-import javax.measure.quantity.Angle;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.leverbook.body.JointId;
@@ -14,9 +11,7 @@ import org.leverbook.body.SegmentTable;
 import org.leverbook.body.Sex;
 import org.leverbook.body.Side;
 import org.leverbook.lift.Hinge;
-import org.leverbook.load.Barbell;
 import org.leverbook.quantity.Refused;
-import org.leverbook.quantity.Units;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Sweep;
 
@@ -26,7 +21,7 @@ import org.leverbook.study.Sweep;
  *
  * <p>Promises: nothing to extend, no annotations, no second syntax, it is just Java.
  */
-public final class Vocabulary {
+public final class Vocabulary extends MovementWords {
 
   /** A man's lengths and masses. */
   public static final Sex MALE = Sex.MALE;
@@ -112,86 +107,6 @@ public final class Vocabulary {
   private Vocabulary() {}
 
   /**
-   * A mass in kilograms, as in {@code kg(85)}.
-   *
-   * @param value kilograms
-   * @return the mass
-   */
-  public static Quantity<Mass> kg(double value) {
-    return Units.kg(value);
-  }
-
-  /**
-   * A mass in pounds, as in {@code lb(315)}.
-   *
-   * @param value pounds
-   * @return the mass
-   */
-  public static Quantity<Mass> lb(double value) {
-    return Units.lb(value);
-  }
-
-  /**
-   * A length in metres, as in {@code m(1.78)}.
-   *
-   * @param value metres
-   * @return the length
-   */
-  public static Quantity<Length> m(double value) {
-    return Units.m(value);
-  }
-
-  /**
-   * A length in centimetres, as in {@code cm(58)}.
-   *
-   * @param value centimetres
-   * @return the length
-   */
-  public static Quantity<Length> cm(double value) {
-    return Units.cm(value);
-  }
-
-  /**
-   * A length in inches, as in {@code inch(22)}.
-   *
-   * @param value inches
-   * @return the length
-   */
-  public static Quantity<Length> inch(double value) {
-    return Units.inch(value);
-  }
-
-  /**
-   * An angle in degrees, as in {@code deg(35)}.
-   *
-   * @param value degrees
-   * @return the angle
-   */
-  public static Quantity<Angle> deg(double value) {
-    return Units.deg(value);
-  }
-
-  /**
-   * A force in newtons, as in {@code newton(500)}.
-   *
-   * @param value newtons
-   * @return the force
-   */
-  public static Quantity<Force> newton(double value) {
-    return Units.newton(value);
-  }
-
-  /**
-   * A share in per cent, as in {@code percent(8)}.
-   *
-   * @param value per cent
-   * @return the share
-   */
-  public static Quantity<Dimensionless> percent(double value) {
-    return Units.percent(value);
-  }
-
-  /**
    * A lifter of usual proportions, as in {@code person(MALE, kg(85), cm(178))}.
    *
    * @param sex {@code MALE} or {@code FEMALE}
@@ -202,17 +117,6 @@ public final class Vocabulary {
    */
   public static Person person(Sex sex, Quantity<Mass> mass, Quantity<Length> stature) {
     return Person.of(sex, mass, stature);
-  }
-
-  /**
-   * A barbell with standard plates, as in {@code barbell(kg(140))}.
-   *
-   * @param mass bar and plates together, 0 to 600 kg
-   * @return the barbell
-   * @throws Refused if the mass is missing or outside
-   */
-  public static Barbell barbell(Quantity<Mass> mass) {
-    return Barbell.of(mass);
   }
 
   /**

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.leverbook.body.Body;
 import org.leverbook.body.Links;
 import org.leverbook.body.Person;
+import org.leverbook.body.Site;
 import org.leverbook.display.Shown;
 import org.leverbook.load.Barbell;
 import org.leverbook.quantity.Ask;
@@ -105,6 +106,12 @@ public final class Hinge implements Shown {
    */
   public Hinge holding(Barbell load) {
     Ask.present("load", load, "barbell(kg(140))");
+    if (load.site() != Site.HAND) {
+      throw new Refused(
+          "A hinge holds the bar in straight arms, but this one lies on the "
+              + load.site().word()
+              + ": give barbell(…) without .on(…).");
+    }
     return new Hinge(body, load, given, value, load.plateRadius(), barAhead, gripHalfWidth, stance);
   }
 

@@ -103,15 +103,17 @@ record HingeReport(
               knee,
               hip));
     }
-    double share = 0.5 + offMiddle / hinge.body().links().footLength();
+    double foot = hinge.body().links().footLength() * Math.cos(hinge.feet().turnOut());
+    double share = 0.5 + offMiddle / foot;
     if (share < ON_THE_HEELS) {
       notes.add(
           String.format(
               Locale.ROOT,
-              "The balance is near the heels (%.0f %% of the foot): with the bar over the middle of the foot and the"
+              "The balance is near the heels (%.0f %% of the foot): with %s over the middle of the foot and the"
                   + " shoulders near above it, the lifter's own weight is behind. A real lifter leans further over a"
                   + " light bar, or lets it hang further ahead.",
-              100 * share));
+              100 * share,
+              hinge.bar().mass() > 0 ? "the bar" : "the hands"));
     }
     double overlap = shinBeyondBar();
     if (overlap > 0) {

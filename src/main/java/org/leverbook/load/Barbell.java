@@ -1,38 +1,70 @@
 package org.leverbook.load;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.body.JointId;
-import org.leverbook.body.Side;
+import org.leverbook.body.Site;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
- * A barbell in both hands, held still: half its weight hangs on each grip.
+ * A barbell held still: half its weight rests on each side of the body, in the hands or wherever it
+ * lies.
  *
  * @param kilograms bar, collars and plates together
  * @param plateRadius of the largest plates, metres: the height of its axis when it lies on the
  *     floor
+ * @param site where it rests: hands, upper back, front of the shoulders, hip crease
+ * @param kind as in "barbell"
  */
-public record Barbell(double kilograms, double plateRadius) implements Load {
+public record Barbell(double kilograms, double plateRadius, Site site, String kind)
+    implements Load {
+
+  private static final List<Site> RESTS =
+      List.of(
+          Site.HAND,
+          Site.UPPER_BACK_HIGH,
+          Site.UPPER_BACK_LOW,
+          Site.FRONT_OF_SHOULDER,
+          Site.HIP_CREASE);
 
   /**
    * Half of 0.450 m, the largest disc of competition (International Weightlifting Federation
-   * technical rules, from memory).
+   * technical rules, from memory; bars_and_plates.csv).
    */
   public static final double STANDARD_PLATE_RADIUS = 0.225;
 
   /**
-   * Half of 28 mm, the men's bar (International Weightlifting Federation technical rules, from
-   * memory).
+   * Half of 28 mm, the men's bar (International Weightlifting Federation technical rules, as
+   * reported on a secondary page; bars_and_plates.csv).
    */
   public static final double GRIP_RADIUS = 0.014;
+
+  /**
+   * A barbell in both hands.
+   *
+   * @param kilograms bar, collars and plates together
+   * @param plateRadius of the largest plates, metres
+   */
+  public Barbell(double kilograms, double plateRadius) {
+    this(kilograms, plateRadius, Site.HAND, "barbell");
+  }
+
+  /**
+   * A bar with side handles that the lifter stands in; half its weight hangs on each grip.
+   *
+   * @param mass bar, collars and plates together, 0 to 600 kg
+   * @return the bar
+   * @throws Refused if the mass is missing or outside
+   */
+  public static Barbell trap(Quantity<Mass> mass) {
+    return new Barbell(
+        Ask.mass("trap bar's mass", mass, 0, 600), STANDARD_PLATE_RADIUS, Site.HAND, "trap bar");
+  }
 
   /**
    * A barbell with plates of the standard size.
@@ -56,7 +88,28 @@ public record Barbell(double kilograms, double plateRadius) implements Load {
    * @throws Refused if the radius is missing or outside
    */
   public Barbell plateRadius(Quantity<Length> radius) {
-    return new Barbell(kilograms, Ask.length("plate radius", radius, 0.05, 0.40));
+    return new Barbell(kilograms, Ask.length("plate radius", radius, 0.05, 0.40), site, kind);
+  }
+
+  /**
+   * The same barbell lying elsewhere than in the hands.
+   *
+   * @param rest {@code HAND}, {@code UPPER_BACK_HIGH}, {@code UPPER_BACK_LOW}, {@code
+   *     FRONT_OF_SHOULDER} or {@code HIP_CREASE}
+   * @return the changed barbell
+   * @throws Refused if a bar does not lie there
+   */
+  public Barbell on(Site rest) {
+    Ask.present("place of the bar", rest, "UPPER_BACK_HIGH");
+    if (!RESTS.contains(rest)) {
+      throw new Refused(
+          "A bar does not lie on the "
+              + rest.word()
+              + "; it can lie on "
+              + RESTS.stream().map(Site::name).collect(Collectors.joining(", "))
+              + ".");
+    }
+    return new Barbell(kilograms, plateRadius, rest, kind);
   }
 
   @Override
@@ -66,7 +119,8 @@ public record Barbell(double kilograms, double plateRadius) implements Load {
 
   @Override
   public String description() {
-    return String.format(Locale.ROOT, "barbell %.1f kg", kilograms);
+    String where = site == Site.HAND ? "" : " on the " + site.word();
+    return String.format(Locale.ROOT, "%s %.1f kg%s", kind, kilograms, where);
   }
 
   @Override
@@ -74,15 +128,15 @@ public record Barbell(double kilograms, double plateRadius) implements Load {
     return kilograms;
   }
 
+  /** It hangs on the grips wherever they are. */
+  @Override
+  public boolean deadWeight() {
+    return true;
+  }
+
   @Override
   public List<Force> forces(Placement where) {
-    List<Force> forces = new ArrayList<>();
-    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-      int fingers = where.tree().distalOf(JointId.GRIP.on(side));
-      Vector3D half = Gravity.VECTOR.scalarMultiply(kilograms / 2);
-      forces.add(Force.ofLoad(source(), fingers, where.origin(fingers), half));
-    }
-    return forces;
+    return Grasps.at(site).sharing(source(), where, Gravity.VECTOR.scalarMultiply(kilograms));
   }
 
   @Override

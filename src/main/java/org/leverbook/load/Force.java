@@ -20,7 +20,9 @@ public record Force(
     /** A load: known from the pose. */
     LOAD,
     /** A support: found from equilibrium. */
-    SUPPORT
+    SUPPORT,
+    /** A mass that is being sped up, slowed down or turned: -m a, known from the movement. */
+    INERTIA
   }
 
   /**

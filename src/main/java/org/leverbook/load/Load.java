@@ -1,6 +1,7 @@
 package org.leverbook.load;
 
 import java.util.List;
+import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 
 /** Something that pulls or presses on the body by a law that depends on where the body is. */
@@ -34,4 +35,41 @@ public interface Load {
    * @return one force for each place it acts on
    */
   List<Force> forces(Placement where);
+
+  /**
+   * Whether its forces have the same size and direction in every pose and act at the same points of
+   * their segments, as a bar's weight in the hands does. Grids of very many poses are then quick.
+   *
+   * @return false unless the load promises it
+   */
+  default boolean deadWeight() {
+    return false;
+  }
+
+  /**
+   * What its own mass sets against being moved, -m a. Unless a load knows better, its mass counts
+   * as points that go with the places it acts on, divided between them as its force is; how a bar
+   * resists being turned end over end is left out.
+   *
+   * @param moving how the body moves
+   * @return one force for each place; none where it has no mass
+   */
+  default List<Force> inertia(Accelerations moving) {
+    List<Force> forces = mass() == 0 ? List.of() : forces(moving.where());
+    double all = forces.stream().mapToDouble(f -> f.force().getNorm()).sum();
+    if (all == 0) {
+      return List.of();
+    }
+    return forces.stream()
+        .map(
+            f -> {
+              double share = mass() * f.force().getNorm() / all;
+              return Inertia.force(
+                  source(),
+                  f.segment(),
+                  f.point(),
+                  moving.acceleration(f.segment(), f.point()).scalarMultiply(-share));
+            })
+        .toList();
+  }
 }

@@ -94,9 +94,16 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
     return new Frame(proximal.toLocal(x), proximal.toLocal(y), proximal.toLocal(z));
   }
 
-  double[] matrix() {
-    return new double[] {
-      x.getX(), y.getX(), z.getX(), x.getY(), y.getY(), z.getY(), x.getZ(), y.getZ(), z.getZ()
-    };
+  /** Writes the nine entries of its matrix, row by row, to the start of an array. */
+  void writeTo(double[] rows) {
+    rows[0] = x.getX();
+    rows[1] = y.getX();
+    rows[2] = z.getX();
+    rows[3] = x.getY();
+    rows[4] = y.getY();
+    rows[5] = z.getY();
+    rows[6] = x.getZ();
+    rows[7] = y.getZ();
+    rows[8] = z.getZ();
   }
 }

@@ -7,10 +7,6 @@ final class Matrices {
 
   private Matrices() {}
 
-  static double[] identity() {
-    return new double[] {1, 0, 0, 0, 1, 0, 0, 0, 1};
-  }
-
   /** Writes the product a·b into out; out must be neither of them. */
   static void multiply(double[] a, int ia, double[] b, int ib, double[] out, int io) {
     for (int row = 0; row < 3; row++) {
@@ -23,23 +19,18 @@ final class Matrices {
     }
   }
 
-  /** Writes the right-handed rotation by an angle about a unit vector (Rodrigues' formula). */
-  static void about(Vector3D axis, double angle, double[] out) {
-    double x = axis.getX();
-    double y = axis.getY();
-    double z = axis.getZ();
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
+  /** Writes the right-handed rotation about a unit vector (x, y, z) (Rodrigues' formula). */
+  static void about(double x, double y, double z, double s, double c, double[] out, int o) {
     double v = 1 - c;
-    out[0] = c + x * x * v;
-    out[1] = x * y * v - z * s;
-    out[2] = x * z * v + y * s;
-    out[3] = y * x * v + z * s;
-    out[4] = c + y * y * v;
-    out[5] = y * z * v - x * s;
-    out[6] = z * x * v - y * s;
-    out[7] = z * y * v + x * s;
-    out[8] = c + z * z * v;
+    out[o] = c + x * x * v;
+    out[o + 1] = x * y * v - z * s;
+    out[o + 2] = x * z * v + y * s;
+    out[o + 3] = y * x * v + z * s;
+    out[o + 4] = c + y * y * v;
+    out[o + 5] = y * z * v - x * s;
+    out[o + 6] = z * x * v - y * s;
+    out[o + 7] = z * y * v + x * s;
+    out[o + 8] = c + z * z * v;
   }
 
   static Vector3D apply(double[] m, int i, Vector3D v) {

@@ -1,21 +1,18 @@
 package org.leverbook.pose;
 
-import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.body.Freedom;
-import org.leverbook.body.Segment;
 import org.leverbook.body.SegmentTree;
 
 /**
  * Where every segment and joint of a pose is in the world.
  *
- * <p>Held in flat arrays, segment by segment; parents come before children, so one pass from the
- * root is enough.
+ * <p>A {@link Kinematics} of its own, placed once and never again.
  */
 public final class Placement {
 
   private final Pose pose;
   private final SegmentTree tree;
+  private final Kinematics kinematics;
   private final double[] origins;
   private final double[] frames;
   private final double[] axes;
@@ -23,49 +20,25 @@ public final class Placement {
   private Placement(Pose pose) {
     this.pose = pose;
     this.tree = pose.tree();
-    origins = new double[3 * tree.size()];
-    frames = new double[9 * tree.size()];
-    axes = new double[3 * tree.angles()];
+    kinematics = new Kinematics(tree);
+    kinematics.place(pose);
+    origins = kinematics.origins;
+    frames = kinematics.frames;
+    axes = kinematics.axes;
   }
 
   static Placement of(Pose pose) {
-    Placement placement = new Placement(pose);
-    placement.compose();
-    return placement;
+    return new Placement(pose);
   }
 
-  private void compose() {
-    store(0, pose.rootPlace());
-    System.arraycopy(pose.rootFrame().matrix(), 0, frames, 0, 9);
-    double[] turn = new double[9];
-    double[] from = new double[9];
-    double[] to = new double[9];
-    for (int i = 1; i < tree.size(); i++) {
-      Segment segment = tree.segment(i);
-      int parent = segment.parent();
-      store(i, toWorld(parent, segment.joint().centre()));
-      System.arraycopy(frames, 9 * parent, from, 0, 9);
-      List<Freedom> freedoms = segment.joint().freedoms();
-      for (int k = 0; k < freedoms.size(); k++) {
-        int angle = tree.firstAngle(i) + k;
-        Vector3D axis = Matrices.apply(from, 0, freedoms.get(k).axis());
-        axes[3 * angle] = axis.getX();
-        axes[3 * angle + 1] = axis.getY();
-        axes[3 * angle + 2] = axis.getZ();
-        Matrices.about(freedoms.get(k).axis(), pose.angle(angle), turn);
-        Matrices.multiply(from, 0, turn, 0, to, 0);
-        double[] swap = from;
-        from = to;
-        to = swap;
-      }
-      System.arraycopy(from, 0, frames, 9 * i, 9);
-    }
-  }
-
-  private void store(int segment, Vector3D origin) {
-    origins[3 * segment] = origin.getX();
-    origins[3 * segment + 1] = origin.getY();
-    origins[3 * segment + 2] = origin.getZ();
+  /**
+   * Adds the weight of every segment to sums of force and of moment about the world's origin.
+   *
+   * @param gravity acceleration in the world, m/s2
+   * @param sums six a segment: force in newtons, moment in newton metres; added to
+   */
+  public void addWeights(Vector3D gravity, double[] sums) {
+    kinematics.addWeights(gravity.getX(), gravity.getY(), gravity.getZ(), sums);
   }
 
   /**

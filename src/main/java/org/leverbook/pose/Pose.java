@@ -113,6 +113,11 @@ public final class Pose {
     return angles[index];
   }
 
+  /** Writes all angles, radians, in the tree's order. */
+  void copyAngles(double[] into) {
+    System.arraycopy(angles, 0, into, 0, angles.length);
+  }
+
   /**
    * Whose pose it is.
    *

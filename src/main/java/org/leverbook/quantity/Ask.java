@@ -2,8 +2,11 @@ package org.leverbook.quantity;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 
 /**
  * Checks what the user gave against what makes sense, and words the refusal: the value as it was
@@ -60,6 +63,29 @@ public final class Ask {
   }
 
   /**
+   * A force within a range.
+   *
+   * @param what what the force is of, as in "band's pull"
+   * @param force what the user gave
+   * @param low lowest newtons allowed
+   * @param high highest newtons allowed
+   * @return newtons
+   * @throws Refused if it is missing or outside
+   */
+  public static double force(String what, Quantity<Force> force, double low, double high) {
+    double newtons = present(what, force, "newton(200)").to(Units.N).getValue().doubleValue();
+    return within(
+        what,
+        Units.text(force),
+        newtons,
+        low,
+        high,
+        1,
+        " N",
+        newtons < 0 ? "A force has no sign here: say which way by where it pulls." : "");
+  }
+
+  /**
    * An angle within a range.
    *
    * @param what what the angle is of, as in "trunk lean"
@@ -72,6 +98,36 @@ public final class Ask {
   public static double angle(String what, Quantity<Angle> angle, double low, double high) {
     double radians = Si.radians(present(what, angle, "deg(35)"));
     return within(what, Units.text(angle), radians, low, high, 180 / Math.PI, "°", "");
+  }
+
+  /**
+   * A share as a fraction.
+   *
+   * @param what what it is the share of, as in "leaning"
+   * @param share what the user gave
+   * @param low least fraction allowed
+   * @param high greatest fraction allowed
+   * @return the fraction
+   * @throws Refused if the share is missing or outside
+   */
+  public static double share(String what, Quantity<Dimensionless> share, double low, double high) {
+    double fraction = Si.fraction(present(what, share, "percent(50)"));
+    return within(what, Units.text(share), fraction, low, high, 100, " %", "");
+  }
+
+  /**
+   * A time within a range.
+   *
+   * @param what what the time is of, as in "duration"
+   * @param time what the user gave
+   * @param low lowest seconds allowed
+   * @param high highest seconds allowed
+   * @return seconds
+   * @throws Refused if it is missing or outside
+   */
+  public static double time(String what, Quantity<Time> time, double low, double high) {
+    double seconds = Si.seconds(present(what, time, "seconds(1.5)"));
+    return within(what, Units.text(time), seconds, low, high, 1, " s", "");
   }
 
   /**

@@ -5,6 +5,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 
 /** The one crossing from quantities to plain SI doubles. */
 public final class Si {
@@ -39,6 +40,16 @@ public final class Si {
    */
   public static double radians(Quantity<Angle> angle) {
     return angle.to(Units.RAD).getValue().doubleValue();
+  }
+
+  /**
+   * A time in seconds.
+   *
+   * @param time any time, not null
+   * @return seconds
+   */
+  public static double seconds(Quantity<Time> time) {
+    return time.to(Units.S).getValue().doubleValue();
   }
 
   /**

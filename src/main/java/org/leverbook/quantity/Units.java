@@ -10,6 +10,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.format.SimpleUnitFormat;
 import tech.units.indriya.quantity.Quantities;
@@ -50,6 +51,9 @@ public final class Units {
 
   /** Newton. */
   public static final Unit<Force> N = tech.units.indriya.unit.Units.NEWTON;
+
+  /** Second. */
+  public static final Unit<Time> S = tech.units.indriya.unit.Units.SECOND;
 
   /** Per cent. */
   public static final Unit<Dimensionless> PERCENT = AbstractUnit.ONE.divide(100);
@@ -152,6 +156,16 @@ public final class Units {
    */
   public static Quantity<Dimensionless> percent(double value) {
     return quantity(value, PERCENT, "percent");
+  }
+
+  /**
+   * A time in seconds.
+   *
+   * @param value seconds
+   * @return the time
+   */
+  public static Quantity<Time> seconds(double value) {
+    return quantity(value, S, "seconds");
   }
 
   /**

@@ -3,8 +3,6 @@ package org.leverbook.session;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -12,7 +10,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import jdk.jshell.execution.DirectExecutionControl;
 
 /**
- * Runs compiled units on a thread of its own and keeps what they return or throw.
+ * Runs compiled units on threads of its own and keeps what they return or throw.
  *
  * <p>The JDK's engines hand back a text of the result, and stop code by means that differ between
  * Java 17 and 25; this one does neither.
@@ -28,8 +26,7 @@ final class Engine extends DirectExecutionControl {
   private final ReentrantLock compiling;
   private final Object monitor = new Object();
 
-  private ExecutorService worker;
-  private volatile Thread thread;
+  private volatile Workers workers;
   private boolean evaluating;
   private volatile boolean stopAsked;
   private volatile long askedAt;
@@ -49,18 +46,7 @@ final class Engine extends DirectExecutionControl {
     super(loader);
     this.loader = loader;
     this.compiling = compiling;
-    this.worker = newWorker();
-  }
-
-  private ExecutorService newWorker() {
-    return Executors.newSingleThreadExecutor(
-        task -> {
-          Thread created = new Thread(task, "leverbook evaluation");
-          created.setDaemon(true);
-          created.setContextClassLoader(loader);
-          thread = created;
-          return created;
-        });
+    this.workers = new Workers(loader);
   }
 
   /** A text is about to be evaluated: a stop is meant for it from here on. */
@@ -78,6 +64,11 @@ final class Engine extends DirectExecutionControl {
     synchronized (monitor) {
       evaluating = false;
       loader.ask(false);
+    }
+    if (stopAsked) {
+      // Parts of a stopped parallel stream may still run or wait: they go with their threads.
+      workers.discard(loader);
+      workers = new Workers(loader);
     }
   }
 
@@ -105,25 +96,44 @@ final class Engine extends DirectExecutionControl {
       compiling.unlock();
     }
     try {
-      Future<Object> running = worker.submit(() -> method.invoke(null));
-      result = await(running);
-      ended = true;
-      return "";
-    } catch (ExecutionException e) {
-      failure = unwrapped(e);
-      if (stopAsked) {
-        throw new StoppedException();
-      }
-      // The caller sorts and converts what was thrown.
-      throw new InvocationTargetException(failure);
+      Ran ran = await(workers.submit(() -> Ran.of(method)));
+      result = ran.result();
+      failure = ran.failure();
+      ended = failure == null;
     } finally {
       if (held) {
         compiling.lock();
       }
     }
+    if (ended) {
+      return "";
+    }
+    if (stopAsked) {
+      throw new StoppedException();
+    }
+    // The caller sorts and converts what was thrown.
+    throw new InvocationTargetException(failure);
   }
 
-  private Object await(Future<Object> running) throws ExecutionException, StoppedException {
+  /**
+   * What a unit's code gave.
+   *
+   * @param result what it returned
+   * @param failure what it threw, or null
+   */
+  private record Ran(Object result, Throwable failure) {
+    static Ran of(Method method) {
+      try {
+        return new Ran(method.invoke(null), null);
+      } catch (InvocationTargetException e) {
+        return new Ran(null, e.getCause());
+      } catch (IllegalAccessException e) {
+        return new Ran(null, e);
+      }
+    }
+  }
+
+  private Ran await(Future<Ran> running) throws ExecutionException, StoppedException {
     boolean interrupted = false;
     try {
       while (true) {
@@ -131,7 +141,7 @@ final class Engine extends DirectExecutionControl {
           return running.get(POLL, TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
           if (stopAsked && System.nanoTime() - askedAt > PATIENCE * 1_000_000) {
-            leaveBehind();
+            leftBehind = true;
             throw new StoppedException();
           }
         } catch (InterruptedException e) {
@@ -144,18 +154,6 @@ final class Engine extends DirectExecutionControl {
         Thread.currentThread().interrupt();
       }
     }
-  }
-
-  private void leaveBehind() {
-    loader.abandon(thread);
-    leftBehind = true;
-    worker.shutdown();
-    worker = newWorker();
-  }
-
-  private static Throwable unwrapped(ExecutionException e) {
-    Throwable cause = e.getCause();
-    return cause instanceof InvocationTargetException ? cause.getCause() : cause;
   }
 
   @Override
@@ -178,10 +176,7 @@ final class Engine extends DirectExecutionControl {
         askedAt = System.nanoTime();
       }
       loader.ask(true);
-      Thread running = thread;
-      if (running != null) {
-        running.interrupt();
-      }
+      workers.interrupt();
       return true;
     }
   }
@@ -189,7 +184,7 @@ final class Engine extends DirectExecutionControl {
   @Override
   public void close() {
     super.close();
-    worker.shutdownNow();
+    workers.discard(loader);
   }
 
   boolean stopAsked() {

@@ -4,7 +4,6 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 
 /** Which words of a vocabulary make a value of a given type. */
@@ -40,7 +39,7 @@ final class Makers {
     var methods =
         Arrays.stream(from.getMethods())
             .filter(m -> Modifier.isStatic(m.getModifiers()))
-            .filter(m -> Objects.equals(m.getDeclaringClass(), from))
+            .filter(m -> m.getDeclaringClass() != Object.class)
             .sorted(java.util.Comparator.comparing(Method::getName))
             .map(m -> new Word(m.getName() + "(", name(m.getGenericReturnType())));
     var constants =

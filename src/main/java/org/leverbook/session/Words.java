@@ -22,7 +22,8 @@ final class Words {
 
   /** A message without wrapper names. */
   static String unwrapped(String message) {
-    return WRAPPER.matcher(message).replaceAll("");
+    // What stood "in" a wrapper stands in nothing that the user knows.
+    return WRAPPER.matcher(message).replaceAll("").replaceAll(" in (?:class )?(?= |$)", "");
   }
 
   /** Words as a sentence reads them: a, b or c; methods with both brackets. */

@@ -34,12 +34,17 @@ final class MomentSheets {
     columns.add(new Column("force", "N", 0));
     List<List<Object>> rows = new ArrayList<>();
     for (JointId joint : JointId.values()) {
-      List<Side> sides = joint.paired() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
-      for (Side side : sides) {
-        rows.add(row(position.moment(joint, side), sources));
+      for (Side side : sides(joint)) {
+        if (position.knows(joint, side)) {
+          rows.add(row(position.moment(joint, side), sources));
+        }
       }
     }
     return new Sheet("Moments, " + position.name(), columns, rows, notes(position));
+  }
+
+  static List<Side> sides(JointId joint) {
+    return joint.paired() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
   }
 
   private static List<Object> row(JointMoment moment, List<String> sources) {
@@ -73,6 +78,9 @@ final class MomentSheets {
     columns.add(new Column("force", "N", 0));
     List<List<Object>> rows = new ArrayList<>();
     for (JointId level : JointId.spine()) {
+      if (!position.knows(level, Side.MIDLINE)) {
+        continue;
+      }
       JointMoment moment = position.moment(level);
       List<Object> row = new ArrayList<>();
       row.add(level.word());
@@ -105,6 +113,9 @@ final class MomentSheets {
 
   private static List<String> notes(Position position) {
     List<String> notes = new ArrayList<>();
+    if (!position.held()) {
+      notes.add(position.holding().sentence() + " " + KnownMoments.LEFT_OUT);
+    }
     notes.add(
         "Moments of paired joints are of one side. The floor's push is told as what it carries: the bar and the body's"
             + " weight. What each source gives counts in the direction of the whole: a negative part works against it.");

@@ -5,8 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Force;
+import org.leverbook.pose.Kinematics;
 import org.leverbook.pose.Placement;
 
 /**
@@ -46,36 +46,32 @@ public final class NetLoads {
     names.remove(BODY_WEIGHT);
     names.add(BODY_WEIGHT);
     NetLoads loads = new NetLoads(where, List.copyOf(new ArrayList<>(names)));
-    SegmentTree tree = where.tree();
-    double[] weights = loads.sums[loads.sources.indexOf(BODY_WEIGHT)];
-    for (int i = 0; i < tree.size(); i++) {
-      double mass = tree.segment(i).mass();
-      if (mass != 0) {
-        add(weights, i, where.centreOfMass(i), gravity.scalarMultiply(mass), Vector3D.ZERO);
-      }
-    }
+    where.addWeights(gravity, loads.sums[loads.sources.indexOf(BODY_WEIGHT)]);
     for (Force force : forces) {
-      double[] own = loads.sums[loads.sources.indexOf(force.source())];
-      add(own, force.segment(), force.point(), force.force(), force.moment());
+      add(loads.sums[loads.sources.indexOf(force.source())], force);
     }
     for (double[] sum : loads.sums) {
-      for (int i = STRIDE * tree.size() - 1; i >= STRIDE; i--) {
-        sum[STRIDE * tree.segment(i / STRIDE).parent() + i % STRIDE] += sum[i];
-      }
+      Kinematics.gather(where.tree().flat(), sum);
     }
     return loads;
   }
 
-  private static void add(
-      double[] sums, int segment, Vector3D point, Vector3D force, Vector3D moment) {
-    Vector3D about = point.crossProduct(force).add(moment);
-    int i = STRIDE * segment;
-    sums[i] += force.getX();
-    sums[i + 1] += force.getY();
-    sums[i + 2] += force.getZ();
-    sums[i + 3] += about.getX();
-    sums[i + 4] += about.getY();
-    sums[i + 5] += about.getZ();
+  private static void add(double[] sums, Force force) {
+    Vector3D at = force.point();
+    Vector3D push = force.force();
+    Kinematics.add(
+        sums,
+        force.segment(),
+        at.getX(),
+        at.getY(),
+        at.getZ(),
+        push.getX(),
+        push.getY(),
+        push.getZ());
+    int i = STRIDE * force.segment();
+    sums[i + 3] += force.moment().getX();
+    sums[i + 4] += force.moment().getY();
+    sums[i + 5] += force.moment().getZ();
   }
 
   /**

@@ -19,7 +19,9 @@ import org.leverbook.pose.Placement;
  * F and moment M about the joint, is then taken to be borne by this leg as the wrench (-sF, -s(M +
  * (p - q) x F)): its share, seen from where this foot presses. Over all feet these add up to the
  * source itself, because the p average to q. On a floor that only pushes upward nothing remains of
- * the floor; what friction adds stays under its name.
+ * the floor; what friction adds stays under its name. Pads and grips are not passed on: they stand
+ * in the table under their own names, negative where they relieve a joint, and of them too a leg
+ * bears its share of the floor's push, since that much less reaches its foot.
  */
 final class Partition {
 

@@ -1,29 +1,24 @@
 package org.leverbook.statics;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
-import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
-import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
-import org.leverbook.display.Caution;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Sheet;
 import org.leverbook.display.Shown;
 import org.leverbook.load.Force;
-import org.leverbook.load.Gravity;
 import org.leverbook.load.Load;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
-import org.leverbook.support.Contact;
 import org.leverbook.support.Floor;
+import org.leverbook.support.Support;
 
 /**
  * A person held still in one pose, with loads, on the floor: the moment at every joint, and whether
@@ -34,33 +29,52 @@ import org.leverbook.support.Floor;
 public final class Position implements Shown {
 
   private final String name;
-  private final Body body;
+  final Setting setting;
   private final Placement placement;
-  private final List<Load> loads;
   private final List<Force> forces;
+  private final Holding holding;
   private final Balance balance;
-  private final Map<String, JointMoment> moments;
+  private final List<Reaction> reactions;
+  private final KnownMoments moments;
   private final List<Fact> facts;
   private final List<String> notes;
 
-  private Position(
-      String name,
-      Body body,
-      Placement placement,
-      List<Load> loads,
-      List<Force> forces,
-      Balance balance,
-      List<Fact> facts,
-      List<String> notes) {
+  Position(String name, Setting setting, List<Fact> facts, List<String> notes) {
     this.name = name;
-    this.body = body;
-    this.placement = placement;
-    this.loads = List.copyOf(loads);
-    this.forces = List.copyOf(forces);
-    this.balance = balance;
+    this.setting = setting;
+    this.placement = setting.pose().placed();
     this.facts = List.copyOf(facts);
     this.notes = List.copyOf(notes);
-    this.moments = split();
+    Resting resting = Resting.of(setting, placement);
+    this.forces = resting.forces();
+    this.holding = resting.holding();
+    this.balance = resting.balance();
+    this.reactions = Reaction.gathered(body().tree(), resting.touches(), forces);
+    this.moments = KnownMoments.of(placement, resting);
+  }
+
+  /**
+   * A person held still in any pose by any supports.
+   *
+   * @param name what to call it, as in "row, chest on the pad"
+   * @param body whose
+   * @param pose joint angles and place
+   * @param loads what is held or pulls
+   * @param supports what holds the person up or is leaned on
+   * @param facts what the posture says of itself
+   * @param notes what was assumed, relaxed or left out, in the coach's words
+   * @return the position; where the supports cannot hold it, {@link #holding()} says why
+   * @throws Refused if a support is not touched
+   */
+  public static Position of(
+      String name,
+      Body body,
+      Pose pose,
+      List<Load> loads,
+      List<Support> supports,
+      List<Fact> facts,
+      List<String> notes) {
+    return new Position(name, new Setting(body, pose, loads, supports, 1, 4), facts, notes);
   }
 
   /**
@@ -77,81 +91,47 @@ public final class Position implements Shown {
    */
   public static Position standing(
       String name, Body body, Pose pose, List<Load> loads, List<Fact> facts, List<String> notes) {
-    Placement where = pose.placed();
-    List<Force> forces = new ArrayList<>();
-    loads.forEach(load -> forces.addAll(load.forces(where)));
-    NetLoads known = NetLoads.of(where, forces, Gravity.VECTOR);
-    Vector3D force = known.force(0);
-    Vector3D moment = Vector3D.ZERO;
-    for (String source : known.sources()) {
-      moment = moment.add(known.moment(source, 0, Vector3D.ZERO));
+    Position position = of(name, body, pose, loads, List.of(new Floor(body)), facts, notes);
+    if (!position.held()) {
+      throw new Refused(position.holding.sentence());
     }
-    Floor floor = new Floor(body);
-    List<Contact> contacts = floor.contacts(where);
-    Vector3D pressure =
-        new Vector3D(moment.getZ() / force.getY(), 0, -moment.getX() / force.getY());
-    double[] foot = footSpan(body, where);
-    Balance balance = Balance.of(contacts, pressure, foot[0], foot[1]);
-    if (!balance.held()) {
-      throw new Refused(tips(balance, contacts));
-    }
-    forces.addAll(Reactions.levelFloor(floor.source(), contacts, force, moment));
-    return new Position(name, body, where, loads, forces, balance, facts, notes);
+    return position;
   }
 
-  /** Back of the heels and toe tips, forward places averaged over both feet. */
-  private static double[] footSpan(Body body, Placement where) {
-    double heel = 0;
-    double toe = 0;
-    double length = body.links().footLength();
-    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-      Body.SolePoint tip =
-          body.soles().stream()
-              .filter(p -> p.name().equals(side.of("toe tip")))
-              .findFirst()
-              .orElseThrow();
-      Vector3D point = where.toWorld(tip.segment(), tip.place());
-      toe += point.getX() / 2;
-      Vector3D forward = where.frame(where.tree().indexOf(side.of("foot"))).x();
-      heel += (point.getX() - length * forward.getX()) / 2;
-    }
-    return new double[] {heel, toe};
+  /**
+   * The same pose with more loads.
+   *
+   * @param more as in {@code cable(...)}
+   * @return the changed position
+   */
+  public Position with(Load... more) {
+    return changed(setting.with(more));
   }
 
-  private static String tips(Balance balance, List<Contact> contacts) {
-    double x = balance.centreOfPressure().getX();
-    double front = contacts.stream().mapToDouble(c -> c.point().getX()).max().orElseThrow();
-    double back = contacts.stream().mapToDouble(c -> c.point().getX()).min().orElseThrow();
-    if (x > front) {
-      return String.format(
-          Locale.ROOT,
-          "Tips forward: the weight of lifter and load together falls %.1f cm ahead of the toes. Bring the load"
-              + " or the hips back.",
-          100 * (x - front));
-    }
-    if (x < back) {
-      return String.format(
-          Locale.ROOT,
-          "Tips backward: the weight of lifter and load together falls %.1f cm behind the heels' support. Bring the"
-              + " load or the shoulders forward.",
-          100 * (back - x));
-    }
-    return String.format(
-        Locale.ROOT,
-        "Tips sideways: the weight of lifter and load together falls %.1f cm outside the feet. Widen the stance or"
-            + " centre the load.",
-        100 * -balance.margin());
+  /**
+   * The same pose without a load or a support.
+   *
+   * @param source as tables call it, as in "bar" or "chest pad"
+   * @return the changed position
+   * @throws Refused if there is nothing of that name; names what there is
+   */
+  public Position without(String source) {
+    return changed(setting.without(source));
   }
 
-  private Map<String, JointMoment> split() {
-    NetLoads net = NetLoads.of(placement, forces, Gravity.VECTOR);
-    Partition partition = new Partition(placement, net, "floor", Partition.hardest(forces));
-    Map<String, JointMoment> split = new LinkedHashMap<>();
-    SegmentTree tree = body.tree();
-    for (int i = 1; i < tree.size(); i++) {
-      split.put(tree.segment(i).joint().fullName(), partition.at(i));
-    }
-    return split;
+  /**
+   * The same pose on more supports.
+   *
+   * @param more as in {@code chestPad(deg(45))}
+   * @return the changed position
+   * @throws Refused if a support is not touched; says how far away it is
+   */
+  public Position on(Support... more) {
+    return changed(setting.on(more));
+  }
+
+  private Position changed(Setting other) {
+    return new Position(name, other, facts, PositionText.afterChange(notes));
   }
 
   /**
@@ -162,12 +142,7 @@ public final class Position implements Shown {
    * @return what the resistance asks of it
    */
   public JointMoment moment(JointId joint) {
-    JointMoment right = moment(joint, Side.RIGHT);
-    if (!joint.paired()) {
-      return right;
-    }
-    JointMoment left = moment(joint, Side.LEFT);
-    return left.size() > right.size() * (1 + 1e-9) ? left : right;
+    return moments.greater(joint);
   }
 
   /**
@@ -176,9 +151,86 @@ public final class Position implements Shown {
    * @param joint which
    * @param side left or right; ignored for a joint of the midline
    * @return what the resistance asks of it
+   * @throws Refused if the supports cannot hold and would reach through this joint
    */
   public JointMoment moment(JointId joint, Side side) {
-    return moments.get(joint.on(side));
+    return moments.at(joint, side);
+  }
+
+  /**
+   * Whether the moment at a joint is known: always where the position is held, and otherwise where
+   * no support reaches through the joint.
+   *
+   * @param joint which
+   * @param side left or right; ignored for a joint of the midline
+   * @return true if so
+   */
+  public boolean knows(JointId joint, Side side) {
+    return moments.knows(joint, side);
+  }
+
+  /**
+   * The net force through a joint before muscles.
+   *
+   * @param joint which
+   * @param side left or right; ignored for a joint of the midline
+   * @return compression and shear in the bone's frame
+   */
+  public ContactForce contactForce(JointId joint, Side side) {
+    return ContactForce.of(moment(joint, side), placement);
+  }
+
+  /**
+   * The net forces through the joints and discs, before muscles.
+   *
+   * @return compression and shear, every joint
+   */
+  public Sheet contactForces() {
+    return SupportSheets.contactForces(this);
+  }
+
+  /**
+   * What each support gives: force, pressure point, share of its friction.
+   *
+   * @return a row for each support and part of the body
+   */
+  public Sheet reactions() {
+    return SupportSheets.reactions(this);
+  }
+
+  /**
+   * What each support gives each part of the body.
+   *
+   * @return the reactions; empty where the position is not held
+   */
+  public List<Reaction> supportForces() {
+    return reactions;
+  }
+
+  /**
+   * The same position with the pads used less: a share of the way from leaving them untouched (as
+   * far as the lifter can be held without) to relaxing onto them.
+   *
+   * @param share 0 to 100 %
+   * @return the changed position
+   * @throws Refused if the share is missing or outside
+   */
+  public Position leaning(Quantity<Dimensionless> share) {
+    return changed(setting.leaning(Ask.share("leaning", share, 0, 1)));
+  }
+
+  /** The same position with eight edges instead of four for each contact's cone of friction. */
+  public Position finerFriction() {
+    return changed(setting.finer());
+  }
+
+  /**
+   * Both ends of leaning side by side: pads untouched, and relaxed onto them.
+   *
+   * @return a row for each joint, and what each pad gives
+   */
+  public Sheet bothEnds() {
+    return SupportSheets.bothEnds(changed(setting.leaning(0)), changed(setting.leaning(1)));
   }
 
   /**
@@ -187,7 +239,7 @@ public final class Position implements Shown {
    * @return one for each joint and side
    */
   public List<JointMoment> all() {
-    return List.copyOf(moments.values());
+    return moments.all();
   }
 
   /**
@@ -227,11 +279,7 @@ public final class Position implements Shown {
     return Illustrator.pictureOf(this, List.of());
   }
 
-  /**
-   * What to call it.
-   *
-   * @return as in "hinge, start"
-   */
+  /** What to call it, as in "hinge, start". */
   public String name() {
     return name;
   }
@@ -242,7 +290,7 @@ public final class Position implements Shown {
    * @return the body
    */
   public Body body() {
-    return body;
+    return setting.body();
   }
 
   /**
@@ -260,7 +308,30 @@ public final class Position implements Shown {
    * @return the loads
    */
   public List<Load> loads() {
-    return loads;
+    return setting.loads();
+  }
+
+  /**
+   * What holds the person up or is leaned on.
+   *
+   * @return the supports
+   */
+  public List<Support> supports() {
+    return setting.supports();
+  }
+
+  /**
+   * Whether the supports can hold the person still, and if not, what is lacking.
+   *
+   * @return the verdict with its sentence
+   */
+  public Holding holding() {
+    return holding;
+  }
+
+  /** Whether the supports hold the person still. */
+  public boolean held() {
+    return holding.held();
   }
 
   /**
@@ -276,9 +347,15 @@ public final class Position implements Shown {
    * Whether it stands, and with how much to spare.
    *
    * @return the balance
+   * @throws Refused if nothing stands on level ground here
    */
   public Balance balance() {
-    return balance;
+    return onGround().orElseThrow(() -> new Refused(PositionText.withoutBalance(this)));
+  }
+
+  /** The balance, where something stands on level ground. */
+  public Optional<Balance> onGround() {
+    return Optional.ofNullable(balance);
   }
 
   /**
@@ -298,18 +375,7 @@ public final class Position implements Shown {
    * @throws Refused if there is none of that name; names those that exist
    */
   public double fact(String factName) {
-    return facts.stream()
-        .filter(f -> f.name().equals(factName))
-        .mapToDouble(Fact::value)
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Refused(
-                    "This position has no \""
-                        + factName
-                        + "\"; it has "
-                        + facts.stream().map(Fact::name).collect(Collectors.joining(", "))
-                        + "."));
+    return Fact.named(facts, factName);
   }
 
   /**
@@ -323,16 +389,7 @@ public final class Position implements Shown {
 
   @Override
   public String text() {
-    StringBuilder text = new StringBuilder(name);
-    text.append(": ").append(body.person().text()).append('\n');
-    loads.forEach(load -> text.append(load.description()).append('\n'));
-    text.append(facts.stream().map(Fact::toString).collect(Collectors.joining(", ")));
-    text.append('\n').append(balance.text()).append('\n');
-    for (JointId joint : List.of(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER)) {
-      text.append(moment(joint).text()).append('\n');
-    }
-    notes.forEach(note -> text.append(note).append('\n'));
-    return text.append(Caution.TEXT).toString();
+    return PositionText.of(this);
   }
 
   @Override

@@ -8,7 +8,6 @@ import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.leverbook.load.Force;
-import org.leverbook.quantity.Refused;
 import org.leverbook.support.Contact;
 
 /**
@@ -27,37 +26,20 @@ final class Reactions {
   /** Residual at which the pushes count as in equilibrium, as a share of the weight carried. */
   private static final double ROUNDING = 1e-13;
 
-  /**
-   * A sideways force above this share of the weight would need friction, which a level push cannot
-   * give.
-   */
-  private static final double SIDEWAYS = 1e-9;
-
   private Reactions() {}
 
   /**
    * The pushes of a level floor.
    *
    * @param source the floor's name
-   * @param contacts its points, all at height zero with upward normals
+   * @param contacts its points, all at one height with upward normals
    * @param force sum of all known forces on the body, newtons
    * @param moment sum of their moments about the world's origin, newton metres
    * @return one force for each contact that pushes
-   * @throws Refused if a sideways force or a twist would need friction
    */
   static List<Force> levelFloor(
       String source, List<Contact> contacts, Vector3D force, Vector3D moment) {
     double weight = -force.getY();
-    double sideways = Math.hypot(force.getX(), force.getZ());
-    if (sideways > SIDEWAYS * weight || Math.abs(moment.getY()) > SIDEWAYS * weight) {
-      throw new Refused(
-          String.format(
-              java.util.Locale.ROOT,
-              "The load pulls sideways with %.1f N and twists with %.1f N·m; holding that takes friction under the"
-                  + " feet, which this version does not compute.",
-              sideways,
-              Math.abs(moment.getY())));
-    }
     // In units of the weight: sum N = 1, sum N x = centre of pressure x, sum N z = centre of
     // pressure z.
     double[] target = {1, moment.getZ() / -weight, moment.getX() / weight};

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Joint;
 import org.leverbook.body.Person;
@@ -82,6 +83,11 @@ public record Worksheet(Position position) implements Shown {
     ArrayNode notes = root.putArray("notes");
     position.facts().forEach(fact -> notes.add(fact.toString()));
     position.notes().forEach(notes::add);
+    if (!position.held()) {
+      notes.add(position.holding().sentence());
+      notes.add(KnownMoments.LEFT_OUT);
+    }
+    position.supports().forEach(support -> notes.add(support.description()));
     notes.add(
         "In a leg's parts the floor's push is told as what it carries, by the share of the vertical push that the foot"
             + " takes; \"floor\" is what then remains.");
@@ -131,21 +137,39 @@ public record Worksheet(Position position) implements Shown {
     SegmentTree tree = position.body().tree();
     Segment segment = tree.segment(distal);
     Joint joint = segment.joint();
-    JointMoment moment =
-        position.all().stream().filter(m -> m.joint() == joint).findFirst().orElseThrow();
     json.put("name", joint.name());
     json.put("side", joint.side() == Side.MIDLINE ? null : joint.side().word());
     json.put("proximal", tree.segment(segment.parent()).name());
     json.put("distal", segment.name());
-    vector(json.putArray("centre"), moment.centre());
+    vector(json.putArray("centre"), position.placement().origin(distal));
     ObjectNode axes = json.putObject("axes");
     ObjectNode angles = json.putObject("angles_deg");
-    for (int k = 0; k < moment.axes().size(); k++) {
-      JointMoment.Axis axis = moment.axes().get(k);
-      vector(axes.putArray(axis.motion().axis()), axis.direction());
+    for (int k = 0; k < joint.freedoms().size(); k++) {
+      String axis = joint.freedoms().get(k).motion().axis();
+      vector(axes.putArray(axis), position.placement().axis(tree.firstAngle(distal) + k));
       double angle = position.placement().pose().angle(tree.firstAngle(distal) + k);
-      angles.put(axis.motion().axis(), Math.toDegrees(angle));
+      angles.put(axis, Math.toDegrees(angle));
     }
+    Optional<JointMoment> moment =
+        position.all().stream().filter(m -> m.joint() == joint).findFirst();
+    if (moment.isPresent()) {
+      moment(json, moment.get());
+    } else {
+      List.of(
+              "force",
+              "moment",
+              "parts",
+              "tends_to",
+              "opposed_by",
+              "about",
+              "size_Nm",
+              "arm_m",
+              "contact_N")
+          .forEach(json::putNull);
+    }
+  }
+
+  private void moment(ObjectNode json, JointMoment moment) {
     vector(json.putArray("force"), moment.force());
     vector(json.putArray("moment"), moment.moment());
     ObjectNode parts = json.putObject("parts");
@@ -159,6 +183,11 @@ public record Worksheet(Position position) implements Shown {
     } else {
       json.put("arm_m", moment.arm());
     }
+    ContactForce contact = ContactForce.of(moment, position.placement());
+    ObjectNode through = json.putObject("contact_N");
+    through.put("compression", contact.compression());
+    through.put("shear_forward", contact.forward());
+    through.put("shear_outward", contact.outward());
   }
 
   private void part(ObjectNode json, String source, JointMoment.Part part) {
@@ -181,12 +210,18 @@ public record Worksheet(Position position) implements Shown {
   }
 
   private void balance(ObjectNode json) {
-    Balance balance = position.balance();
-    vector(json.putArray("centre_of_pressure"), balance.centreOfPressure());
-    ArrayNode polygon = json.putArray("support_polygon");
-    balance.polygon().forEach(p -> polygon.addArray().add(p.getX()).add(p.getY()));
-    json.put("margin_m", balance.margin());
-    json.put("held", balance.held());
+    if (position.onGround().isPresent()) {
+      Balance balance = position.balance();
+      vector(json.putArray("centre_of_pressure"), balance.centreOfPressure());
+      ArrayNode polygon = json.putArray("support_polygon");
+      balance.polygon().forEach(p -> polygon.addArray().add(p.getX()).add(p.getY()));
+      json.put("margin_m", balance.margin());
+    } else {
+      json.putNull("centre_of_pressure");
+      json.putArray("support_polygon");
+      json.putNull("margin_m");
+    }
+    json.put("held", position.held());
   }
 
   private static void vector(ArrayNode json, Vector3D vector) {

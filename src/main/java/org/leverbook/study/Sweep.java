@@ -18,6 +18,7 @@ import org.leverbook.display.Shown;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
+import org.leverbook.statics.Movement;
 import org.leverbook.statics.Position;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
@@ -45,17 +46,17 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
    *
    * @param value in the sweep's unit
    * @param position what came of it; null where nothing did
-   * @param reason why nothing did; empty where something did
+   * @param reason why nothing did, or why it cannot be held; empty where it is held
    */
   public record Row(double value, Position position, String reason) {
 
     /**
-     * Whether there is a position.
+     * Whether there is a position, and its supports hold it.
      *
      * @return true if so
      */
     public boolean held() {
-      return position != null;
+      return position != null && position.held();
     }
   }
 
@@ -118,6 +119,19 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
     return new Sweep(name, Units.symbol(unit), rows);
   }
 
+  /**
+   * Runs through a movement, moving.
+   *
+   * @param movement which
+   * @param values how many instants, both ends included; at least two
+   * @return a row for each instant
+   * @throws Refused if there are too few or too many values
+   */
+  public static Sweep over(Movement movement, int values) {
+    Ask.present("movement", movement, "movement(\"pull\", smooth(seconds(1.5)), ...)");
+    return over("time", Units.seconds(0), movement.duration(), values, movement::at);
+  }
+
   private static <Q extends Quantity<Q>> Row row(
       double value, Unit<Q> unit, Function<Quantity<Q>, Position> position) {
     if (Thread.currentThread().isInterrupted()) {
@@ -126,7 +140,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
     try {
       Position found = position.apply(Units.of(value, unit));
       return found != null
-          ? new Row(value, found, "")
+          ? new Row(value, found, found.holding().sentence())
           : new Row(value, null, "The lambda gave no position (null).");
     } catch (Refused e) {
       return new Row(value, null, e.getMessage());
@@ -180,7 +194,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
   public Sheet sheet(JointId... joints) {
     List<JointId> shown = joints.length == 0 ? USUAL : List.of(joints);
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(name, unit, 1));
+    columns.add(new Column(name, unit, decimals()));
     shown.forEach(j -> columns.add(new Column(j.word() + " moment", "N·m", 1)));
     shown.forEach(j -> columns.add(new Column(j.word() + " arm", "cm", 1)));
     columns.add(new Column("balance", "% of foot from heel", 1));
@@ -191,7 +205,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       line.add(row.value());
       shown.forEach(j -> line.add(row.held() ? row.position().moment(j).signed() : null));
       shown.forEach(j -> line.add(row.held() ? 100 * row.position().moment(j).signedArm() : null));
-      line.add(row.held() ? 100 * row.position().balance().shareOfFoot() : null);
+      line.add(balance(row));
       line.add(row.reason());
       cells.add(line);
     }
@@ -202,6 +216,19 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
         List.of(
             "Moments and arms: positive where they tend to flex the joint; of paired joints, one side.",
             Caution.TEXT));
+  }
+
+  private static Double balance(Row row) {
+    if (!row.held()) {
+      return null;
+    }
+    return row.position().onGround().map(b -> 100 * b.shareOfFoot()).orElse(null);
+  }
+
+  /** So many decimals that neighbouring values can be told apart: one to four. */
+  private int decimals() {
+    double step = rows.size() < 2 ? 1 : Math.abs(rows.get(1).value() - rows.get(0).value());
+    return (int) Math.max(1, Math.min(4, Math.ceil(-Math.log10(step) - 1e-9)));
   }
 
   /**

@@ -11,13 +11,31 @@ import org.leverbook.quantity.Refused;
  * The level floor at height zero, under both feet: five points a foot (heel, ball and toe tip).
  *
  * @param body whose soles
+ * @param friction between sole and floor, zero or more
  */
-public record Floor(Body body) implements Support {
+public record Floor(Body body, double friction) implements Support {
+
+  /** A shoe on a dry gym floor: a careful value. Common practice, no source. */
+  public static final double SHOE_FRICTION = 0.6;
 
   /**
    * How far a sole may be from the floor and still count as on it: rounding of a solver, metres.
    */
   private static final double TOUCHES = 1e-6;
+
+  /**
+   * A gym floor under shoes.
+   *
+   * @param body whose soles
+   */
+  public Floor(Body body) {
+    this(body, SHOE_FRICTION);
+  }
+
+  @Override
+  public String description() {
+    return String.format(Locale.ROOT, "floor, friction %.2f", friction);
+  }
 
   @Override
   public String source() {
@@ -29,7 +47,7 @@ public record Floor(Body body) implements Support {
     return body.soles().stream().map(sole -> contact(where, sole)).toList();
   }
 
-  private static Contact contact(Placement where, Body.SolePoint sole) {
+  private Contact contact(Placement where, Body.SolePoint sole) {
     Vector3D point = where.toWorld(sole.segment(), sole.place());
     if (Math.abs(point.getY()) > TOUCHES) {
       throw new Refused(
@@ -40,6 +58,6 @@ public record Floor(Body body) implements Support {
               100 * Math.abs(point.getY()),
               point.getY() > 0 ? "above" : "below"));
     }
-    return new Contact(sole.name(), sole.segment(), point, Vector3D.PLUS_J);
+    return new Contact(sole.name(), sole.segment(), point, Vector3D.PLUS_J, friction, false);
   }
 }

@@ -56,9 +56,24 @@ final class Conversation {
         continue;
       } catch (EndOfFileException e) {
         break;
+      } catch (IllegalStateException e) {
+        // A terminal whose window was closed under the prompt says so only this way.
+        if (isOpen()) {
+          throw e;
+        }
+        break;
       }
     }
     session.get().close();
+  }
+
+  private boolean isOpen() {
+    try {
+      terminal.writer();
+      return true;
+    } catch (IllegalStateException e) {
+      return false;
+    }
   }
 
   private LineReader reader() {

@@ -25,8 +25,8 @@ final class Fitting {
    */
   Fitting(int columns, int lines) {
     this.columns = columns;
-    // A prompt, a title and the notes should stay in sight.
-    this.rows = Math.max(FEWEST_ROWS, lines - 6);
+    // A title and the next prompt should stay in sight.
+    this.rows = Math.max(FEWEST_ROWS, lines - 4);
   }
 
   /** The text, its tables cut, and a last line that says what was left out. */
@@ -53,7 +53,7 @@ final class Fitting {
       }
     }
     if (tooLong || widest > columns) {
-      shown.add(note(tooLong, table.size(), widest));
+      shown.add(broken(note(tooLong, table.size(), widest)));
     }
     return String.join("\n", shown);
   }

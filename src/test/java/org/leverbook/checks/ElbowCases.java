@@ -14,8 +14,11 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.load.ElasticCord;
+import org.leverbook.load.Band;
 import org.leverbook.load.Force;
+import org.leverbook.load.Grasp;
+import org.leverbook.load.Grasps;
+import org.leverbook.load.Stretch;
 import org.leverbook.muscle.LineOfPull;
 import org.leverbook.muscle.Muscle;
 import org.leverbook.muscle.Opposition;
@@ -76,10 +79,11 @@ final class ElbowCases {
     Vector3D hand = at(0, -0.380);
     int forearm = where.tree().indexOf("forearm");
     double rest = 0.50;
-    double stretch = new ElasticCord(Vector3D.ZERO, rest, 600, forearm, hand).stretchFor(39.2);
+    double stretch = Stretch.linear(600).metres(39.2);
     Vector3D below =
         where.toWorld(forearm, hand).add(turn.applyTo(Scene.DOWN).scalarMultiply(rest + stretch));
-    ElasticCord rope = new ElasticCord(below, rest, 600, forearm, hand);
+    Band rope =
+        new Band(below, rest, Stretch.linear(600), new Grasps(List.of(Grasp.fixed(forearm, hand))));
     Force pull = rope.forces(where).get(0);
     if (Math.abs(pull.force().getNorm() - 39.2) > 1e-9) {
       throw new AssertionError("stretched so far, the rope pulls with " + pull.force().getNorm());

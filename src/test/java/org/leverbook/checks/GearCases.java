@@ -13,6 +13,7 @@ import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
 import org.leverbook.load.Cable;
 import org.leverbook.load.Force;
+import org.leverbook.load.Grasp;
 import org.leverbook.pose.Frame;
 import org.leverbook.statics.JointMoment;
 
@@ -49,7 +50,7 @@ final class GearCases {
         kilograms,
         ratio,
         turn.applyTo(new Vector3D(0, 2.2, 0)),
-        List.of(hands).stream().map(hand -> new Cable.Hold(0, hand)).toList());
+        List.of(hands).stream().map(hand -> Grasp.fixed(0, hand)).toList());
   }
 
   private static Cable oneHand(double ratio, Rotation turn) {

@@ -23,6 +23,7 @@ import org.leverbook.body.Motion;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
 import org.leverbook.load.Cable;
+import org.leverbook.load.Grasp;
 import org.leverbook.muscle.JointContact;
 import org.leverbook.muscle.LineOfPull;
 import org.leverbook.muscle.MusclePull;
@@ -68,7 +69,7 @@ final class LegCases {
     Placement where = scene.placed();
     Vector3D cuff = at(0, -0.35);
     Vector3D pulley = where.toWorld(1, cuff).add(turn.applyTo(at(-2, 0)));
-    return new Cable(10, 1, pulley, List.of(new Cable.Hold(1, cuff)));
+    return new Cable(10, 1, pulley, List.of(Grasp.fixed(1, cuff)));
   }
 
   private static Scene.Held legExtension(Rotation turn) {

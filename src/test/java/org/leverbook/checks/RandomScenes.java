@@ -21,6 +21,7 @@ import org.leverbook.load.Gravity;
 import org.leverbook.load.Load;
 import org.leverbook.pose.Frame;
 import org.leverbook.pose.Limbs;
+import org.leverbook.pose.MovingPose;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
@@ -57,6 +58,21 @@ final class RandomScenes {
             turn.applyTo(Vector3D.PLUS_J),
             turn.applyTo(Vector3D.PLUS_K));
     return Pose.of(tree, angles, vector(2), frame);
+  }
+
+  /** That pose, moving anyhow: joints up to 8 rad/s and 60 rad/s2, the root 3 m/s and 15 m/s2. */
+  MovingPose moving(Pose pose) {
+    double[] rates = new double[pose.tree().angles()];
+    double[] accelerations = new double[rates.length];
+    for (int i = 0; i < rates.length; i++) {
+      rates[i] = between(-8, 8);
+      accelerations[i] = between(-60, 60);
+    }
+    return MovingPose.of(
+        pose,
+        rates,
+        accelerations,
+        new MovingPose.Root(vector(3), vector(15), vector(6), vector(30)));
   }
 
   /**

@@ -8,6 +8,7 @@ import org.leverbook.body.Segment;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Force;
 import org.leverbook.pose.Frame;
+import org.leverbook.pose.MovingPose;
 import org.leverbook.pose.Pose;
 import us.ihmc.euclid.matrix.Matrix3D;
 import us.ihmc.euclid.matrix.RotationMatrix;
@@ -68,12 +69,23 @@ final class RigidBodyTwin {
   }
 
   private static RigidBody body(JointBasics joint, Segment segment) {
+    Vector3D r = segment.radii();
+    Matrix3D inertia = new Matrix3D();
+    inertia.setM00(segment.mass() * r.getX() * r.getX());
+    inertia.setM11(segment.mass() * r.getY() * r.getY());
+    inertia.setM22(segment.mass() * r.getZ() * r.getZ());
     return new RigidBody(
-        segment.name(), joint, new Matrix3D(), segment.mass(), point(segment.centreOfMass()));
+        segment.name(), joint, inertia, segment.mass(), point(segment.centreOfMass()));
   }
 
-  /** Takes the pose, the forces and gravity, and works out every joint. */
+  /** Takes the pose, the forces and gravity, and works out every joint, held still. */
   void solve(Pose pose, List<Force> forces, Vector3D gravity) {
+    solve(MovingPose.still(pose), forces, gravity);
+  }
+
+  /** Takes the moving pose, the forces and gravity, and works out every joint. */
+  void solve(MovingPose moving, List<Force> forces, Vector3D gravity) {
+    Pose pose = moving.pose();
     Frame frame = pose.rootFrame();
     RotationMatrix turned =
         new RotationMatrix(
@@ -90,7 +102,10 @@ final class RigidBodyTwin {
     root.setJointPosition(point(pose.rootPlace()));
     for (int i = 0; i < joints.size(); i++) {
       joints.get(i).setQ(pose.angle(i));
+      joints.get(i).setQd(moving.rate(i));
+      joints.get(i).setQdd(moving.acceleration(i));
     }
+    move(moving.root(), frame);
     ground.updateFramesRecursively();
     dynamics.setGravitationalAcceleration(gravity.getX(), gravity.getY(), gravity.getZ());
     dynamics.setExternalWrenchesToZero();
@@ -108,6 +123,20 @@ final class RigidBodyTwin {
       dynamics.getExternalWrench(body).add(wrench);
     }
     dynamics.compute();
+  }
+
+  /**
+   * The root's motion in its own axes. The library's linear acceleration is the rate of change of
+   * the velocity as the turning body sees it: what the world sees, less w x v.
+   */
+  private void move(MovingPose.Root motion, Frame frame) {
+    Vector3D w = frame.toLocal(motion.turning());
+    Vector3D v = frame.toLocal(motion.velocity());
+    Vector3D seen = frame.toLocal(motion.acceleration()).subtract(w.crossProduct(v));
+    root.getJointTwist().getAngularPart().set(vector(w));
+    root.getJointTwist().getLinearPart().set(vector(v));
+    root.getJointAcceleration().getAngularPart().set(vector(frame.toLocal(motion.turningUp())));
+    root.getJointAcceleration().getLinearPart().set(vector(seen));
   }
 
   /** What the joint of a segment supplies: moment about its centre, and force, in the world. */

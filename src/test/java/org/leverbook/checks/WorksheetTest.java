@@ -3,7 +3,9 @@ package org.leverbook.checks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.leverbook.quantity.Units.cm;
+import static org.leverbook.quantity.Units.deg;
 import static org.leverbook.quantity.Units.kg;
+import static org.leverbook.quantity.Units.percent;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -19,10 +21,14 @@ import org.leverbook.body.Sex;
 import org.leverbook.lift.Hinge;
 import org.leverbook.load.Barbell;
 import org.leverbook.statics.Position;
+import org.leverbook.support.FixedBar;
+import org.leverbook.support.Footing;
+import org.leverbook.support.Pad;
 
 /**
  * The sums of a worksheet done again from its JSON alone, as a reader with another program would:
- * nothing here calls Leverbook's mechanics. One hinge and 40 random one-sided positions.
+ * nothing here calls Leverbook's mechanics. One hinge, the same on pads and with a fixed bar, and
+ * 40 random one-sided positions.
  */
 class WorksheetTest {
 
@@ -31,7 +37,13 @@ class WorksheetTest {
   private static List<JsonNode> sheets() {
     List<Position> positions = new ArrayList<>(new RandomScenes(7).positions(40));
     Person lifter = Person.of(Sex.MALE, kg(85), cm(178));
-    positions.add(Hinge.of(lifter).holding(Barbell.of(kg(140))).hipHeight(cm(58)).start());
+    Position start = Hinge.of(lifter).holding(Barbell.of(kg(140))).hipHeight(cm(58)).start();
+    positions.add(start.on(Pad.chest(deg(30))));
+    positions.add(start.on(Pad.chest(deg(30))).leaning(percent(40)));
+    positions.add(
+        start.without("floor").on(Footing.feet(lifter.body()).friction(0.4), Pad.chest(deg(45))));
+    positions.add(start.on(new FixedBar()).without("bar"));
+    positions.add(start);
     ObjectMapper json = new ObjectMapper();
     List<JsonNode> sheets = new ArrayList<>();
     for (Position position : positions) {
@@ -184,7 +196,7 @@ class WorksheetTest {
       double up = 0;
       Vector3D centre = Vector3D.ZERO;
       for (JsonNode force : sheet.get("forces")) {
-        if (force.get("kind").asText().equals("support")) {
+        if (force.get("source").asText().equals("floor")) {
           double push = force.get("force").get(1).asDouble();
           up += push;
           centre = centre.add(vector(force.get("point")).scalarMultiply(push));
@@ -211,6 +223,21 @@ class WorksheetTest {
       nearest = Math.min(nearest, (ex * pz - ez * px) / Math.hypot(ex, ez));
     }
     return nearest;
+  }
+
+  @Test
+  void compression_and_shear_through_a_joint_are_its_force_in_the_bones_frame() {
+    for (JsonNode sheet : SHEETS) {
+      for (JsonNode joint : sheet.get("joints")) {
+        JsonNode through = joint.get("contact_N");
+        double size =
+            Math.sqrt(
+                Math.pow(through.get("compression").asDouble(), 2)
+                    + Math.pow(through.get("shear_forward").asDouble(), 2)
+                    + Math.pow(through.get("shear_outward").asDouble(), 2));
+        assertThat(size).isCloseTo(vector(joint.get("force")).getNorm(), within(1e-6));
+      }
+    }
   }
 
   @Test
@@ -244,7 +271,8 @@ class WorksheetTest {
               "opposed_by",
               "about",
               "size_Nm",
-              "arm_m");
+              "arm_m",
+              "contact_N");
     }
   }
 

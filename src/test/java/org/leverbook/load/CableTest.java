@@ -21,7 +21,7 @@ class CableTest {
 
   private static Cable cable(double kilograms, double ratio, Vector3D... hands) {
     return new Cable(
-        kilograms, ratio, PULLEY, List.of(hands).stream().map(h -> new Cable.Hold(0, h)).toList());
+        kilograms, ratio, PULLEY, List.of(hands).stream().map(h -> Grasp.fixed(0, h)).toList());
   }
 
   @Test
@@ -55,7 +55,7 @@ class CableTest {
         .hasMessageStartingWith("The pulley ratio is 0.0, but must be above zero");
     assertThatThrownBy(() -> cable(50, 1))
         .isInstanceOf(Refused.class)
-        .hasMessage("Nothing holds the cable's handle: say which hand or cuff does.");
+        .hasMessage("Nothing holds the handle: say which hand or cuff does.");
     assertThatThrownBy(() -> cable(50, 1, PULLEY).forces(STILL))
         .isInstanceOf(Refused.class)
         .hasMessageContaining("the cable has no direction");

@@ -20,6 +20,7 @@ import org.leverbook.body.Side;
 import org.leverbook.load.Barbell;
 import org.leverbook.load.Cable;
 import org.leverbook.load.Force;
+import org.leverbook.load.Grasp;
 import org.leverbook.load.Gravity;
 import org.leverbook.load.Load;
 import org.leverbook.pose.Frame;
@@ -38,7 +39,7 @@ class BalanceTest {
       List.of(corner(0, 0), corner(0.3, 0), corner(0.3, 0.2), corner(0, 0.2));
 
   private static Contact corner(double x, double z) {
-    return new Contact("corner", 0, new Vector3D(x, 0, z), Vector3D.PLUS_J);
+    return Contact.smooth("corner", 0, new Vector3D(x, 0, z), Vector3D.PLUS_J);
   }
 
   @ParameterizedTest(name = "pressure at ({0}, {1}): margin {2} m, {3} of the foot, held {4}")
@@ -155,14 +156,32 @@ class BalanceTest {
     };
   }
 
-  @Test
-  void a_level_cable_is_refused_with_its_pull_because_a_smooth_floor_cannot_hold_it() {
+  private static Position pulledForward(double kilograms) {
     int hand = BODY.tree().indexOf("right fingers");
+    int other = BODY.tree().indexOf("left fingers");
     Vector3D grip = armsOut().placed().origin(hand);
-    Vector3D pulley = grip.add(new Vector3D(2, 0, 0));
-    Cable cable = new Cable(3, 1, pulley, List.of(new Cable.Hold(hand, Vector3D.ZERO)));
-    assertThatThrownBy(() -> stand(armsOut(), cable))
-        .isInstanceOf(Refused.class)
-        .hasMessageContaining("pulls sideways with 29.4 N");
+    Vector3D pulley = new Vector3D(grip.getX() - 5, grip.getY(), 0);
+    Cable cable =
+        new Cable(
+            kilograms,
+            1,
+            pulley,
+            List.of(Grasp.fixed(hand, Vector3D.ZERO), Grasp.fixed(other, Vector3D.ZERO)));
+    return stand(armsOut(), cable);
+  }
+
+  @Test
+  void a_level_cable_is_held_by_friction_under_the_feet() {
+    Position pulled = pulledForward(3);
+    double forward = 0;
+    double up = 0;
+    for (Reaction reaction : pulled.supportForces()) {
+      forward += reaction.force().getX();
+      up += reaction.force().getY();
+      assertThat(reaction.frictionUsed().orElseThrow()).isBetween(0.0, 1.0 + 1e-9);
+    }
+    assertThat(forward).isCloseTo(3 * Gravity.STANDARD, within(1e-9));
+    assertThat(up).isCloseTo(80 * Gravity.STANDARD, within(1e-9));
+    assertThat(pulled.balance().held()).isTrue();
   }
 }

@@ -19,7 +19,7 @@ import org.leverbook.support.Contact;
 class ReactionsTest {
 
   private static Contact at(int name, double x, double z) {
-    return new Contact("point " + name, name, new Vector3D(x, 0, z), Vector3D.PLUS_J);
+    return Contact.smooth("point " + name, name, new Vector3D(x, 0, z), Vector3D.PLUS_J);
   }
 
   /** The pushes under a weight that acts at a place, one for each contact (zero where idle). */

@@ -110,4 +110,50 @@ class SweepTest {
         .contains("hip moment (N·m)")
         .endsWith("33 rows");
   }
+
+  @org.junit.jupiter.api.Test
+  void what_slips_stays_in_the_sweep_with_its_reason() {
+    var lifter =
+        org.leverbook.body.Person.of(
+            org.leverbook.body.Sex.MALE,
+            org.leverbook.quantity.Units.kg(85),
+            org.leverbook.quantity.Units.cm(178));
+    var start =
+        org.leverbook.lift.Hinge.of(lifter)
+            .holding(org.leverbook.load.Barbell.of(org.leverbook.quantity.Units.kg(60)))
+            .hipHeight(org.leverbook.quantity.Units.cm(70))
+            .start();
+    int hand = start.body().tree().indexOf("right fingers");
+    int other = start.body().tree().indexOf("left fingers");
+    var grip = start.placement().origin(hand);
+    // On the floor's height the pull slides the feet rather than tipping the lifter.
+    var pulley =
+        new org.hipparchus.geometry.euclidean.threed.Vector3D(grip.getX() + 40, grip.getY(), 0);
+    var zero = org.hipparchus.geometry.euclidean.threed.Vector3D.ZERO;
+    Sweep sweep =
+        Sweep.over(
+            "stack",
+            org.leverbook.quantity.Units.kg(1),
+            org.leverbook.quantity.Units.kg(8),
+            8,
+            mass ->
+                start
+                    .without("floor")
+                    .on(org.leverbook.support.Footing.feet(start.body()).friction(0.03))
+                    .with(
+                        new org.leverbook.load.Cable(
+                            mass.getValue().doubleValue(),
+                            1,
+                            pulley,
+                            java.util.List.of(
+                                org.leverbook.load.Grasp.fixed(hand, zero),
+                                org.leverbook.load.Grasp.fixed(other, zero)))));
+    assertThat(sweep.rows().get(0).held()).isTrue();
+    Sweep.Row last = sweep.rows().get(7);
+    assertThat(last.held()).isFalse();
+    assertThat(last.position()).isNotNull();
+    assertThat(last.reason())
+        .isEqualTo("Slips at the feet: needs friction 0.06, the floor gives 0.03.");
+    assertThat(sweep.table().rowCount()).isEqualTo(8);
+  }
 }

@@ -1,0 +1,254 @@
+package org.leverbook.figure;
+
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.geometry.euclidean.twod.Vector2D;
+import org.leverbook.body.Side;
+import org.leverbook.body.Site;
+import org.leverbook.figure.Ink.Form;
+import org.leverbook.figure.Ink.Group;
+import org.leverbook.figure.Ink.Pen;
+import org.leverbook.load.Band;
+import org.leverbook.load.Cable;
+import org.leverbook.load.Chains;
+import org.leverbook.load.Grasps;
+import org.leverbook.load.HandWeights;
+import org.leverbook.load.LeverMachine;
+import org.leverbook.load.Load;
+import org.leverbook.load.PivotingBar;
+import org.leverbook.load.Worn;
+import org.leverbook.pose.Placement;
+
+/**
+ * Draws what is lifted besides a bar: ropes and bands run to scale from the hand to where they are
+ * fixed; sizes of weights are drawn by eye, because only their mass is known.
+ */
+final class LoadInk {
+
+  /** Drawn by eye, metres. */
+  private static final double PULLEY = 0.05;
+
+  private static final double WEIGHT = 0.09;
+  private static final double PLATE = 0.16;
+  private static final double LINK = 0.045;
+  private static final double ZIGZAG = 0.022;
+  private static final double DROP = 0.25;
+
+  /** What is fixed farther from the hand than this is drawn as a rope that leaves the picture. */
+  private static final double FARTHEST = 1.3;
+
+  private final SideView view;
+  private final FigureStyle style;
+  private final PageScale scale;
+
+  LoadInk(SideView view, FigureStyle style, PageScale scale) {
+    this.view = view;
+    this.style = style;
+    this.scale = scale;
+  }
+
+  /** Points that the page must hold, metres. */
+  static List<Vector2D> extent(SideView view) {
+    Placement where = view.position().placement();
+    List<Vector2D> points = new ArrayList<>();
+    for (Load load : view.position().loads()) {
+      if (load instanceof Cable cable) {
+        Vector2D end = end(cable.grasps().handle(where), cable.pulley());
+        points.addAll(around(end, PULLEY));
+      } else if (load instanceof Band band) {
+        points.addAll(around(end(band.grasps().handle(where), band.anchor()), PULLEY));
+      } else if (load instanceof LeverMachine machine) {
+        points.addAll(around(end(machine.grasps().handle(where), machine.pivot()), PULLEY));
+      } else if (load instanceof PivotingBar bar) {
+        points.addAll(around(end(bar.grasps().handle(where), bar.pivot()), PULLEY));
+      }
+    }
+    return points;
+  }
+
+  private static List<Vector2D> around(Vector2D point, double reach) {
+    Vector2D corner = new Vector2D(reach, reach);
+    return List.of(point.subtract(corner), point.add(corner));
+  }
+
+  /** Where a rope from a handle is drawn to: its fixed end, or a point on the way there. */
+  private static Vector2D end(Vector3D handle, Vector3D fixed) {
+    Vector2D from = BodyOutline.seen(handle);
+    Vector2D line = BodyOutline.seen(fixed).subtract(from);
+    double length = line.getNorm();
+    return length <= FARTHEST ? from.add(line) : from.add(line.scalarMultiply(FARTHEST / length));
+  }
+
+  /** Ropes and levers on the page, for labels to keep clear of. */
+  List<Line2D> lines() {
+    Placement where = view.position().placement();
+    List<Line2D> lines = new ArrayList<>();
+    for (Load load : view.position().loads()) {
+      if (load instanceof Cable cable) {
+        lines.add(between(cable.grasps().handle(where), cable.pulley()));
+      } else if (load instanceof Band band) {
+        lines.add(between(band.grasps().handle(where), band.anchor()));
+      } else if (load instanceof LeverMachine machine) {
+        lines.add(between(machine.grasps().handle(where), machine.pivot()));
+      } else if (load instanceof PivotingBar bar) {
+        lines.add(between(bar.grasps().handle(where), bar.pivot()));
+      }
+    }
+    return lines;
+  }
+
+  private Line2D between(Vector3D handle, Vector3D fixed) {
+    return new Line2D.Double(
+        scale.onPage(BodyOutline.seen(handle)), scale.onPage(end(handle, fixed)));
+  }
+
+  List<Ink> pieces() {
+    List<Ink> pieces = new ArrayList<>();
+    for (Load load : view.position().loads()) {
+      List<Ink> symbol = symbol(load, view.position().placement());
+      if (!symbol.isEmpty()) {
+        pieces.add(new Group(Map.of("class", "load", "data-source", load.source()), symbol));
+      }
+    }
+    return pieces;
+  }
+
+  private List<Ink> symbol(Load load, Placement where) {
+    if (load instanceof Cable cable) {
+      return rope(cable.grasps(), cable.pulley(), where, false);
+    } else if (load instanceof Band band) {
+      return rope(band.grasps(), band.anchor(), where, true);
+    } else if (load instanceof HandWeights weights) {
+      return weights(weights, where);
+    } else if (load instanceof Chains chains) {
+      return chains(chains, where);
+    } else if (load instanceof LeverMachine machine) {
+      return lever(machine, where);
+    } else if (load instanceof PivotingBar bar) {
+      return pivoting(bar, where);
+    } else if (load instanceof Worn worn && worn.kind().equals("belt")) {
+      Vector2D belt = BodyOutline.seen(new Grasps(worn.carriers()).handle(where));
+      Vector2D weight = belt.subtract(new Vector2D(0, DROP));
+      return List.of(line(List.of(belt, weight), 1.2), disc(weight, WEIGHT));
+    }
+    return List.of();
+  }
+
+  private List<Ink> rope(Grasps grasps, Vector3D fixed, Placement where, boolean elastic) {
+    Vector2D from = BodyOutline.seen(grasps.handle(where));
+    Vector2D to = end(grasps.handle(where), fixed);
+    List<Ink> ink = new ArrayList<>();
+    ink.add(line(elastic ? zigzag(from, to) : List.of(from, to), 1.6));
+    if (to.distance(BodyOutline.seen(fixed)) < 1e-9) {
+      ink.add(disc(to, elastic ? PULLEY / 2 : PULLEY));
+    }
+    return ink;
+  }
+
+  private static List<Vector2D> zigzag(Vector2D from, Vector2D to) {
+    Vector2D line = to.subtract(from);
+    double length = line.getNorm();
+    int waves = Math.max(2, (int) Math.round(length / (4 * ZIGZAG)));
+    List<Vector2D> points = new ArrayList<>(List.of(from));
+    if (length > 0) {
+      Vector2D along = line.scalarMultiply(1 / length);
+      Vector2D across = new Vector2D(-along.getY(), along.getX());
+      for (int i = 0; i < 2 * waves; i++) {
+        double share = (i + 0.5) / (2 * waves);
+        double off = i % 2 == 0 ? ZIGZAG : -ZIGZAG;
+        points.add(from.add(line.scalarMultiply(share)).add(across.scalarMultiply(off)));
+      }
+    }
+    points.add(to);
+    return points;
+  }
+
+  private List<Ink> weights(HandWeights weights, Placement where) {
+    List<Ink> ink = new ArrayList<>();
+    List<Vector2D> drawn = new ArrayList<>();
+    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+      double kilograms = side == Side.RIGHT ? weights.right() : weights.left();
+      Vector2D hand = BodyOutline.seen(Grasps.at(Site.HAND, side).handle(where));
+      // Two weights seen end-on behind each other are one disc.
+      if (kilograms > 0 && drawn.stream().noneMatch(other -> other.distance(hand) < 0.02)) {
+        drawn.add(hand);
+        boolean hangs = weights.kind().equals("kettlebell");
+        Vector2D centre = hangs ? hand.subtract(new Vector2D(0, 1.5 * WEIGHT)) : hand;
+        if (hangs) {
+          ink.add(line(List.of(hand, centre), 2.4));
+        }
+        ink.add(disc(centre, WEIGHT));
+      }
+    }
+    return ink;
+  }
+
+  private List<Ink> chains(Chains chains, Placement where) {
+    Vector2D bar = BodyOutline.seen(chains.grasps().handle(where));
+    List<Ink> ink = new ArrayList<>();
+    double lowest = Math.max(0, bar.getY() - chains.length());
+    for (double y = bar.getY() - LINK; y > lowest; y -= LINK) {
+      ink.add(
+          new Form(
+              Curves.disc(page(new Vector2D(bar.getX(), y)), 0.25 * LINK * scale.perMetre()),
+              "",
+              1,
+              Pen.solid(style.metal(), 1.2)));
+    }
+    return ink;
+  }
+
+  private List<Ink> lever(LeverMachine machine, Placement where) {
+    Vector2D pivot = BodyOutline.seen(machine.pivot());
+    Vector2D handle = BodyOutline.seen(machine.grasps().handle(where));
+    List<Ink> ink = new ArrayList<>(List.of(line(List.of(pivot, handle), 3)));
+    if (machine.cam() == null) {
+      Vector2D arm = handle.subtract(pivot);
+      double angle = Math.atan2(arm.getY(), arm.getX()) + machine.offset();
+      Vector2D plates =
+          pivot.add(new Vector2D(machine.arm() * Math.cos(angle), machine.arm() * Math.sin(angle)));
+      ink.add(line(List.of(pivot, plates), 3));
+      ink.add(disc(plates, PLATE));
+    } else {
+      ink.add(disc(pivot, machine.cam().radius(0)));
+    }
+    ink.add(disc(pivot, PULLEY / 2));
+    return ink;
+  }
+
+  private List<Ink> pivoting(PivotingBar bar, Placement where) {
+    Vector2D pivot = BodyOutline.seen(bar.pivot());
+    Vector2D hand = BodyOutline.seen(bar.grasps().handle(where));
+    Vector2D line = hand.subtract(pivot);
+    double reach = bar.grasps().handle(where).distance(bar.pivot());
+    Vector2D tip = pivot.add(line.scalarMultiply(bar.length() / reach));
+    List<Ink> ink = new ArrayList<>(List.of(line(List.of(pivot, tip), 3), disc(pivot, PULLEY / 2)));
+    if (bar.plates() > 0) {
+      ink.add(disc(tip, PLATE));
+    }
+    return ink;
+  }
+
+  private Form line(List<Vector2D> points, double width) {
+    Shape path = Curves.open(points.stream().map(this::page).toList());
+    return Form.line(path, Pen.solid(style.metal(), width));
+  }
+
+  private Form disc(Vector2D centre, double radius) {
+    return new Form(
+        Curves.disc(page(centre), radius * scale.perMetre()),
+        style.metal(),
+        0.25,
+        Pen.solid(style.metal(), 1.4));
+  }
+
+  private Vector2D page(Vector2D point) {
+    Point2D page = scale.onPage(point);
+    return new Vector2D(page.getX(), page.getY());
+  }
+}

@@ -1,0 +1,120 @@
+package org.leverbook.figure;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.geometry.euclidean.twod.Vector2D;
+import org.leverbook.figure.Ink.Form;
+import org.leverbook.figure.Ink.Group;
+import org.leverbook.figure.Ink.Pen;
+import org.leverbook.statics.Reaction;
+import org.leverbook.support.Pad;
+import org.leverbook.support.Support;
+
+/** Draws pads to scale, and what each support other than the floor gives, at its pressure point. */
+final class SupportInk {
+
+  /** Thickness of a cushion, metres: drawn by eye. */
+  private static final double CUSHION = 0.05;
+
+  private static final double ARROW = 60;
+
+  private final SideView view;
+  private final FigureStyle style;
+  private final PageScale scale;
+
+  SupportInk(SideView view, FigureStyle style, PageScale scale) {
+    this.view = view;
+    this.style = style;
+    this.scale = scale;
+  }
+
+  /** The cushions, to stand behind the body. */
+  List<Ink> pads() {
+    List<Ink> ink = new ArrayList<>();
+    for (Support support : view.position().supports()) {
+      // What is longer than any cushion is floor.
+      if (support instanceof Pad pad && pad.length() < 3) {
+        List<Vector3D> ends = pad.ends(view.position().placement());
+        Vector3D back = pad.facing().scalarMultiply(-CUSHION);
+        Path2D slab = new Path2D.Double();
+        move(slab, ends.get(0), true);
+        move(slab, ends.get(1), false);
+        move(slab, ends.get(1).add(back), false);
+        move(slab, ends.get(0).add(back), false);
+        slab.closePath();
+        ink.add(
+            new Group(
+                Map.of("class", "pad", "data-source", pad.source()),
+                List.of(new Form(slab, style.metal(), 0.35, Pen.solid(style.metal(), 1.4)))));
+      }
+    }
+    return ink;
+  }
+
+  private void move(Path2D path, Vector3D point, boolean first) {
+    Point2D page = scale.onPage(BodyOutline.seen(point));
+    if (first) {
+      path.moveTo(page.getX(), page.getY());
+    } else {
+      path.lineTo(page.getX(), page.getY());
+    }
+  }
+
+  /** One arrow for each support and part of the body that can be told apart from the side. */
+  List<Ink> arrows() {
+    List<Ink> ink = new ArrayList<>();
+    for (Reaction reaction : shown()) {
+      Point2D tip = scale.onPage(BodyOutline.seen(reaction.point()));
+      Point2D tail = tail(reaction);
+      ink.add(
+          new Group(
+              Map.of(
+                  "class",
+                  "reaction",
+                  "data-source",
+                  reaction.source(),
+                  "data-newtons",
+                  String.format(Locale.ROOT, "%.3f", reaction.force().getNorm())),
+              List.of(
+                  Form.line(new Line2D.Double(tail, tip), Pen.solid(style.bone(), 2.6)),
+                  Form.filled(Arrows.head(tail, tip, 12, 5), style.bone()))));
+    }
+    return ink;
+  }
+
+  /** A name and a size for each arrow. */
+  List<Label> labels() {
+    List<Label> labels = new ArrayList<>();
+    for (Reaction reaction : shown()) {
+      labels.add(
+          new Label(
+              List.of(
+                  reaction.source() + ": " + reaction.on(),
+                  String.format(Locale.ROOT, "%.0f N", reaction.force().getNorm())),
+              style.label(),
+              style.bone(),
+              List.of(tail(reaction))));
+    }
+    return labels;
+  }
+
+  private Point2D tail(Reaction reaction) {
+    Vector2D seen = BodyOutline.seen(reaction.force()).normalize();
+    Point2D tip = scale.onPage(BodyOutline.seen(reaction.point()));
+    return new Point2D.Double(tip.getX() - ARROW * seen.getX(), tip.getY() + ARROW * seen.getY());
+  }
+
+  /** The floor's push under the feet has its own mark. */
+  private List<Reaction> shown() {
+    return view.position().supportForces().stream()
+        .filter(r -> !r.source().equals("floor"))
+        .filter(r -> BodyOutline.seen(r.force()).getNorm() > 1)
+        .toList();
+  }
+}

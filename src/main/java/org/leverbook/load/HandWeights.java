@@ -1,0 +1,100 @@
+package org.leverbook.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.leverbook.body.Side;
+import org.leverbook.body.Site;
+import org.leverbook.pose.Placement;
+import org.leverbook.quantity.Ask;
+import org.leverbook.quantity.Refused;
+
+/**
+ * Dumbbells or kettlebells: each side its own mass, held still, its weight straight through the
+ * grip.
+ *
+ * @param kind as in "dumbbell"
+ * @param right mass in the right hand, kilograms, zero where it is empty
+ * @param left mass in the left hand
+ */
+public record HandWeights(String kind, double right, double left) implements Load {
+
+  private static final double HEAVIEST = 150;
+
+  /**
+   * The same weight in both hands.
+   *
+   * @param kind as in "dumbbell"
+   * @param each mass of one, 0 to 150 kg
+   * @return the pair
+   * @throws Refused if the mass is missing or outside
+   */
+  public static HandWeights pair(String kind, Quantity<Mass> each) {
+    double kilograms = Ask.mass(kind + "'s mass", each, 0, HEAVIEST);
+    return new HandWeights(kind, kilograms, kilograms);
+  }
+
+  /**
+   * One weight in one hand.
+   *
+   * @param kind as in "dumbbell"
+   * @param mass 0 to 150 kg
+   * @param side left or right
+   * @return the weight
+   * @throws Refused if the mass is missing or outside, or the side is neither
+   */
+  public static HandWeights one(String kind, Quantity<Mass> mass, Side side) {
+    return new HandWeights(kind, 0, 0).withOther(mass, side);
+  }
+
+  /**
+   * Another mass in one hand.
+   *
+   * @param mass 0 to 150 kg
+   * @param side left or right
+   * @return the changed weights
+   * @throws Refused if the mass is missing or outside, or the side is neither
+   */
+  public HandWeights withOther(Quantity<Mass> mass, Side side) {
+    double kilograms = Ask.mass(kind + "'s mass", mass, 0, HEAVIEST);
+    if (side != Side.RIGHT && side != Side.LEFT) {
+      throw new Refused("A " + kind + " is held in one hand: say LEFT or RIGHT.");
+    }
+    return side == Side.RIGHT
+        ? new HandWeights(kind, kilograms, left)
+        : new HandWeights(kind, right, kilograms);
+  }
+
+  @Override
+  public String source() {
+    return kind;
+  }
+
+  @Override
+  public String description() {
+    return right == left
+        ? String.format(Locale.ROOT, "two %ss of %.1f kg", kind, right)
+        : String.format(Locale.ROOT, "%s: right %.1f kg, left %.1f kg", kind, right, left);
+  }
+
+  @Override
+  public double mass() {
+    return right + left;
+  }
+
+  @Override
+  public List<Force> forces(Placement where) {
+    List<Force> forces = new ArrayList<>();
+    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+      double kilograms = side == Side.RIGHT ? right : left;
+      if (kilograms > 0) {
+        forces.addAll(
+            Grasps.at(Site.HAND, side)
+                .sharing(kind, where, Gravity.VECTOR.scalarMultiply(kilograms)));
+      }
+    }
+    return forces;
+  }
+}

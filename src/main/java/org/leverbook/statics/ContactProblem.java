@@ -1,0 +1,206 @@
+package org.leverbook.statics;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.SegmentTree;
+import org.leverbook.load.Force;
+import org.leverbook.pose.Placement;
+import org.leverbook.support.Contact;
+
+/**
+ * The unknown reactions as numbers: x ≥ 0 along the edges of each contact's friction pyramid, in
+ * body weights.
+ *
+ * <p>A contact that pushes with N and holds sideways with at most μN is replaced by a pyramid
+ * inside that cone: four edges n ± μt (eight on request; four lose up to 29 % of the friction on
+ * the diagonal, eight 8 %). A grip takes six edges, two along each axis. Column j of W is the
+ * wrench of edge j about the middle of all contacts; W x = b balances weights and loads.
+ */
+final class ContactProblem {
+
+  /** One contact and whose it is. */
+  record Touch(String source, boolean leanedOn, Contact contact) {}
+
+  /** Weight of the pushes' own squares beside the efforts: makes the answer unique and even. */
+  private static final double LITTLE = 1e-4;
+
+  private final List<Touch> touches;
+  private final double unit;
+  private final Vector3D middle;
+  private final List<Vector3D> edges = new ArrayList<>();
+  private final List<Touch> owners = new ArrayList<>();
+  private final double[][] columns;
+  private final double[] target;
+
+  /**
+   * Lays the problem out.
+   *
+   * @param touches all contacts
+   * @param unit what one unit of x is, newtons
+   * @param force sum of all known forces on the body, newtons
+   * @param moment sum of their moments about the world's origin, newton metres
+   * @param sides edges of a friction pyramid
+   */
+  ContactProblem(List<Touch> touches, double unit, Vector3D force, Vector3D moment, int sides) {
+    this.touches = List.copyOf(touches);
+    this.unit = unit;
+    Vector3D sum = Vector3D.ZERO;
+    for (Touch touch : touches) {
+      sum = sum.add(touch.contact().point());
+      for (Vector3D edge : edges(touch.contact(), sides)) {
+        edges.add(edge);
+        owners.add(touch);
+      }
+    }
+    middle = touches.isEmpty() ? sum : sum.scalarMultiply(1.0 / touches.size());
+    columns = new double[edges.size()][];
+    for (int j = 0; j < columns.length; j++) {
+      Vector3D arm = owners.get(j).contact().point().subtract(middle);
+      columns[j] = wrench(edges.get(j), arm.crossProduct(edges.get(j)));
+    }
+    Vector3D about = moment.subtract(middle.crossProduct(force));
+    target = wrench(force.scalarMultiply(-1 / unit), about.scalarMultiply(-1 / unit));
+  }
+
+  private static double[] wrench(Vector3D force, Vector3D moment) {
+    return new double[] {
+      force.getX(), force.getY(), force.getZ(), moment.getX(), moment.getY(), moment.getZ()
+    };
+  }
+
+  private static List<Vector3D> edges(Contact contact, int sides) {
+    if (contact.grips()) {
+      return List.of(
+          Vector3D.PLUS_I,
+          Vector3D.MINUS_I,
+          Vector3D.PLUS_J,
+          Vector3D.MINUS_J,
+          Vector3D.PLUS_K,
+          Vector3D.MINUS_K);
+    }
+    Vector3D normal = contact.normal();
+    if (contact.friction() == 0) {
+      return List.of(normal);
+    }
+    // Across the person where that is along the pad, so that left and right are treated alike.
+    Vector3D side = Math.abs(normal.getZ()) < 0.9 ? Vector3D.PLUS_K : Vector3D.PLUS_I;
+    Vector3D across = side.subtract(normal.scalarMultiply(side.dotProduct(normal))).normalize();
+    Vector3D along = across.crossProduct(normal);
+    List<Vector3D> all = new ArrayList<>();
+    for (int k = 0; k < sides; k++) {
+      double angle = 2 * Math.PI * k / sides;
+      double size = contact.friction();
+      all.add(
+          new Vector3D(1, normal, size * Math.cos(angle), along, size * Math.sin(angle), across));
+    }
+    return all;
+  }
+
+  double[][] columns() {
+    return columns;
+  }
+
+  double[] target() {
+    return target;
+  }
+
+  Vector3D middle() {
+    return middle;
+  }
+
+  List<Touch> touches() {
+    return touches;
+  }
+
+  /** An answer of the problem without pads, among all edges; those of pads are zero. */
+  double[] spread(double[] withoutPads) {
+    double[] all = new double[columns.length];
+    int next = 0;
+    for (int j = 0; j < all.length; j++) {
+      all[j] = owners.get(j).leanedOn() ? 0 : withoutPads[next++];
+    }
+    return all;
+  }
+
+  /** Whether pushes, grips and friction can balance at all, and how. */
+  NonNegative.Answer possible() {
+    return NonNegative.of(columns, target);
+  }
+
+  /**
+   * The reactions of least effort.
+   *
+   * @param start any that balance
+   * @param where where the body is
+   * @param known weights and loads
+   * @param avoid extra cost of a push of a body weight by what is leaned on; zero to relax
+   */
+  double[] leastEffort(double[] start, Placement where, NetLoads known, double avoid) {
+    int n = columns.length;
+    double[][] h = new double[n][n];
+    double[] g = new double[n];
+    for (int j = 0; j < n; j++) {
+      h[j][j] = LITTLE + (owners.get(j).leanedOn() ? avoid : 0);
+    }
+    SegmentTree tree = where.tree();
+    double[] costs = Capacities.costs(tree);
+    int[] distal = new int[n];
+    double[] row = new double[n];
+    for (int i = 1; i < tree.size(); i++) {
+      int count = 0;
+      for (int j = 0; j < n; j++) {
+        if (tree.hangsOn(owners.get(j).contact().segment(), i)) {
+          distal[count++] = j;
+        }
+      }
+      if (count == 0) {
+        continue;
+      }
+      Vector3D centre = where.origin(i);
+      Vector3D moment = known.moment(i);
+      for (int a = tree.firstAngle(i); a < tree.firstAngle(i + 1); a++) {
+        if (costs[a] == 0) {
+          continue;
+        }
+        Vector3D axis = where.axis(a);
+        double own = costs[a] * moment.dotProduct(axis);
+        for (int k = 0; k < count; k++) {
+          int j = distal[k];
+          Vector3D arm = owners.get(j).contact().point().subtract(centre);
+          row[k] = costs[a] * unit * arm.crossProduct(edges.get(j)).dotProduct(axis);
+        }
+        add(h, g, distal, row, count, own);
+      }
+    }
+    return LeastEffort.of(h, g, columns, target, start);
+  }
+
+  private static void add(
+      double[][] h, double[] g, int[] distal, double[] row, int count, double own) {
+    for (int k = 0; k < count; k++) {
+      g[distal[k]] -= row[k] * own;
+      double[] line = h[distal[k]];
+      for (int m = 0; m < count; m++) {
+        line[distal[m]] += row[k] * row[m];
+      }
+    }
+  }
+
+  /** The forces that belong to x: one for each contact that does anything. */
+  List<Force> forces(double[] x) {
+    List<Force> forces = new ArrayList<>();
+    int j = 0;
+    for (Touch touch : touches) {
+      Vector3D sum = Vector3D.ZERO;
+      for (; j < x.length && owners.get(j) == touch; j++) {
+        sum = sum.add(edges.get(j).scalarMultiply(unit * x[j]));
+      }
+      if (sum.getNorm() > 0) {
+        Contact contact = touch.contact();
+        forces.add(Force.ofSupport(touch.source(), contact.segment(), contact.point(), sum));
+      }
+    }
+    return forces;
+  }
+}

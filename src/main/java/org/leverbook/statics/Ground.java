@@ -1,0 +1,178 @@
+package org.leverbook.statics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Body;
+import org.leverbook.body.Side;
+import org.leverbook.load.Force;
+import org.leverbook.pose.Placement;
+import org.leverbook.support.Contact;
+
+/**
+ * What of the supports is level ground: contacts at one height that push straight up.
+ *
+ * @param source the support's name
+ * @param contacts those of the ground
+ * @param carriesAll whether there is no other support
+ * @param height of the ground, metres
+ * @param heel forward place of the back of the feet (or of the rearmost contact), metres
+ * @param toe forward place of the toe tips (or of the foremost contact), metres
+ * @param feet whether the feet stand on it
+ */
+record Ground(
+    String source,
+    List<Contact> contacts,
+    boolean carriesAll,
+    double height,
+    double heel,
+    double toe,
+    boolean feet) {
+
+  /** Heights that differ by less are one level, metres. */
+  private static final double LEVEL = 1e-6;
+
+  /** A ground that carries less than this share of the weight has no balance worth telling. */
+  private static final double HARDLY = 1e-3;
+
+  /** The level ground under a body; null where there is none. */
+  static Ground under(Body body, Placement where, List<ContactProblem.Touch> touches) {
+    List<Contact> level = new ArrayList<>();
+    double height = 0;
+    String source = "";
+    for (ContactProblem.Touch touch : touches) {
+      Contact contact = touch.contact();
+      boolean up = contact.normal().getY() > 1 - 1e-12 && !contact.grips() && !touch.leanedOn();
+      if (!up
+          || !level.isEmpty()
+              && (Math.abs(contact.point().getY() - height) > LEVEL
+                  || !touch.source().equals(source))) {
+        continue;
+      }
+      height = level.isEmpty() ? contact.point().getY() : height;
+      source = touch.source();
+      level.add(contact);
+    }
+    if (level.size() < 3) {
+      return null;
+    }
+    boolean all = level.size() == touches.size();
+    long onFeet = level.stream().filter(c -> ofFoot(where, c)).count();
+    double[] span = span(level);
+    if (onFeet == body.soles().size()) {
+      span = footSpan(body, where);
+    }
+    return new Ground(source, level, all, height, span[0], span[1], onFeet == level.size());
+  }
+
+  private static boolean ofFoot(Placement where, Contact contact) {
+    String name = where.tree().segment(contact.segment()).name();
+    return name.endsWith("foot") || name.endsWith("toes");
+  }
+
+  private static double[] span(List<Contact> contacts) {
+    return new double[] {
+      contacts.stream().mapToDouble(c -> c.point().getX()).min().orElseThrow(),
+      contacts.stream().mapToDouble(c -> c.point().getX()).max().orElseThrow()
+    };
+  }
+
+  /** Back of the heels and toe tips, forward places averaged over both feet. */
+  private static double[] footSpan(Body body, Placement where) {
+    double heel = 0;
+    double toe = 0;
+    double length = body.links().footLength();
+    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+      Body.SolePoint tip =
+          body.soles().stream()
+              .filter(p -> p.name().equals(side.of("toe tip")))
+              .findFirst()
+              .orElseThrow();
+      Vector3D point = where.toWorld(tip.segment(), tip.place());
+      toe += point.getX() / 2;
+      Vector3D forward = where.frame(where.tree().indexOf(side.of("foot"))).x();
+      heel += (point.getX() - length * forward.getX()) / 2;
+    }
+    return new double[] {heel, toe};
+  }
+
+  /** The balance when the ground alone must answer a wrench about the world's origin. */
+  Balance against(Vector3D force, Vector3D moment) {
+    Vector3D here = moment.subtract(new Vector3D(0, height, 0).crossProduct(force));
+    Vector3D pressure =
+        new Vector3D(here.getZ() / force.getY(), height, -here.getX() / force.getY());
+    return Balance.of(contacts, pressure, heel, toe);
+  }
+
+  /** The balance that found reactions give; null where the ground carries hardly anything. */
+  Balance under(List<Force> reactions, double weight) {
+    double up = 0;
+    Vector3D sum = Vector3D.ZERO;
+    for (Force force : reactions) {
+      boolean ours =
+          contacts.stream()
+              .anyMatch(c -> c.segment() == force.segment() && c.point().equals(force.point()));
+      if (ours) {
+        up += force.force().getY();
+        sum = sum.add(force.point().scalarMultiply(force.force().getY()));
+      }
+    }
+    return up < HARDLY * weight
+        ? null
+        : Balance.of(contacts, sum.scalarMultiply(1 / up), heel, toe);
+  }
+
+  /** Which way a person tips whose weight falls outside this ground, and by how much. */
+  Holding tips(Balance balance, double weight) {
+    double x = balance.centreOfPressure().getX();
+    double[] edge = span(contacts);
+    String sentence;
+    if (x > edge[1]) {
+      sentence =
+          String.format(
+              Locale.ROOT,
+              "Tips forward: the weight of lifter and load together falls %.1f cm ahead of %s."
+                  + " Bring the load or the hips back.",
+              100 * (x - edge[1]),
+              feet ? "the toes" : "what carries it");
+    } else if (x < edge[0]) {
+      sentence =
+          String.format(
+              Locale.ROOT,
+              "Tips backward: the weight of lifter and load together falls %.1f cm behind %s."
+                  + " Bring the load or the shoulders forward.",
+              100 * (edge[0] - x),
+              feet ? "the heels' support" : "what carries it");
+    } else {
+      sentence =
+          String.format(
+              Locale.ROOT,
+              "Tips sideways: the weight of lifter and load together falls %.1f cm outside %s."
+                  + " Widen the stance or centre the load.",
+              100 * -balance.margin(),
+              feet ? "the feet" : "what carries it");
+    }
+    Vector3D back = nearest(balance).subtract(balance.centreOfPressure());
+    Vector3D moment = back.crossProduct(new Vector3D(0, -weight, 0));
+    return new Holding(Holding.Verdict.TIPS, sentence, Vector3D.ZERO, moment, 0);
+  }
+
+  /** The point of the polygon nearest to a centre of pressure outside it. */
+  private Vector3D nearest(Balance balance) {
+    var polygon = balance.polygon();
+    var at =
+        new org.hipparchus.geometry.euclidean.twod.Vector2D(
+            balance.centreOfPressure().getX(), balance.centreOfPressure().getZ());
+    var best = polygon.get(0);
+    for (int i = 0; i < polygon.size(); i++) {
+      var from = polygon.get(i);
+      var edge = polygon.get((i + 1) % polygon.size()).subtract(from);
+      double along =
+          Math.max(0, Math.min(1, at.subtract(from).dotProduct(edge) / edge.getNormSq()));
+      var point = from.add(edge.scalarMultiply(along));
+      best = point.distance(at) < best.distance(at) ? point : best;
+    }
+    return new Vector3D(best.getX(), height, best.getY());
+  }
+}

@@ -1,0 +1,159 @@
+package org.leverbook.statics;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.SegmentTree;
+import org.leverbook.load.Force;
+import org.leverbook.load.Gravity;
+import org.leverbook.pose.Placement;
+import org.leverbook.statics.ContactProblem.Touch;
+import org.leverbook.support.Support;
+
+/**
+ * What the supports of a setting give.
+ *
+ * <p>Feet on level ground alone, with nothing that pulls sideways, press straight down and evenly
+ * ({@link Reactions}): people do not push foot against foot without need. Everything else is the
+ * least effort within push-only and friction limits ({@link ContactProblem}).
+ *
+ * @param forces loads first, then supports
+ * @param holding whether they hold
+ * @param balance on level ground; null where nothing stands on it
+ * @param touches every contact
+ * @param ground what of the supports is level ground; null where nothing is
+ */
+record Resting(
+    List<Force> forces, Holding holding, Balance balance, List<Touch> touches, Ground ground) {
+
+  /** A sideways force or a twist below this share of the weight needs no friction. */
+  private static final double SIDEWAYS = 1e-9;
+
+  /** Avoiding a pad costs so much more than any effort, where it cannot be left out. */
+  private static final double AVOID = 1e3;
+
+  static Resting of(Setting setting, Placement where) {
+    return new Finder(setting, where).resting();
+  }
+
+  /**
+   * Whether a support touches something distal to a joint.
+   *
+   * @param tree the body's
+   * @param distal index of the segment that hangs on the joint
+   */
+  boolean touchesBeyond(SegmentTree tree, int distal) {
+    return touches.stream().anyMatch(t -> tree.hangsOn(t.contact().segment(), distal));
+  }
+
+  /** The support whose push is told as what it carries: the level ground under the feet. */
+  String passedOn() {
+    return ground != null && ground.feet() ? ground.source() : "";
+  }
+
+  /** The work of one setting. */
+  private static final class Finder {
+
+    private final Setting setting;
+    private final Placement where;
+    private final List<Force> given = new ArrayList<>();
+    private final List<Touch> touches = new ArrayList<>();
+    private final NetLoads known;
+    private final Vector3D force;
+    private final Vector3D moment;
+    private final Ground ground;
+    private final double unit;
+
+    Finder(Setting setting, Placement where) {
+      this.setting = setting;
+      this.where = where;
+      setting.loads().forEach(load -> given.addAll(load.forces(where)));
+      known = NetLoads.of(where, given, Gravity.VECTOR);
+      force = known.force(0);
+      Vector3D sum = Vector3D.ZERO;
+      for (String source : known.sources()) {
+        sum = sum.add(known.moment(source, 0, Vector3D.ZERO));
+      }
+      moment = sum;
+      for (Support support : setting.supports()) {
+        support
+            .contacts(where)
+            .forEach(c -> touches.add(new Touch(support.source(), support.leanedOn(), c)));
+      }
+      ground = Ground.under(setting.body(), where, touches);
+      unit = where.tree().mass() * Gravity.STANDARD;
+    }
+
+    Resting resting() {
+      if (ground != null && ground.carriesAll() && force.getY() < 0) {
+        Balance balance = ground.against(force, moment);
+        if (!balance.held()) {
+          return new Resting(given, ground.tips(balance, -force.getY()), balance, touches, ground);
+        }
+        if (straightDown()) {
+          return held(
+              Reactions.levelFloor(touches.get(0).source(), ground.contacts(), force, moment),
+              balance);
+        }
+      }
+      return general();
+    }
+
+    private boolean straightDown() {
+      double limit = SIDEWAYS * -force.getY();
+      return Math.hypot(force.getX(), force.getZ()) <= limit && Math.abs(moment.getY()) <= limit;
+    }
+
+    private Resting general() {
+      ContactProblem problem = problem(touches);
+      NonNegative.Answer start = problem.possible();
+      if (!start.held()) {
+        Holding why = new Lack(where.tree(), touches, unit, force, moment, setting.sides()).told();
+        return new Resting(given, why, null, touches, ground);
+      }
+      List<Force> reactions;
+      if (touches.stream().noneMatch(Touch::leanedOn)) {
+        reactions = problem.forces(problem.leastEffort(start.x(), where, known, 0));
+      } else {
+        double[] relaxed =
+            setting.leaning() > 0 ? problem.leastEffort(start.x(), where, known, 0) : null;
+        double[] away = setting.leaning() < 1 ? untouched(problem, start) : null;
+        reactions = problem.forces(between(away, relaxed, setting.leaning()));
+      }
+      return held(reactions, ground == null ? null : ground.under(reactions, unit));
+    }
+
+    /** Without the pads where that can be, otherwise with as little of them as can be. */
+    private double[] untouched(ContactProblem problem, NonNegative.Answer start) {
+      List<Touch> others = touches.stream().filter(t -> !t.leanedOn()).toList();
+      ContactProblem alone = problem(others);
+      NonNegative.Answer possible = alone.possible();
+      if (!possible.held()) {
+        return problem.leastEffort(start.x(), where, known, AVOID);
+      }
+      return problem.spread(alone.leastEffort(possible.x(), where, known, 0));
+    }
+
+    /** Mixtures of two answers balance too, and stay within friction: those sets are convex. */
+    private static double[] between(double[] away, double[] relaxed, double share) {
+      if (away == null || relaxed == null) {
+        return away == null ? relaxed : away;
+      }
+      double[] mixed = new double[away.length];
+      for (int j = 0; j < mixed.length; j++) {
+        mixed[j] = (1 - share) * away[j] + share * relaxed[j];
+      }
+      return mixed;
+    }
+
+    private ContactProblem problem(List<Touch> some) {
+      return new ContactProblem(some, unit, force, moment, setting.sides());
+    }
+
+    private Resting held(List<Force> reactions, Balance balance) {
+      List<Force> all = new ArrayList<>(given);
+      all.addAll(reactions);
+      return new Resting(List.copyOf(all), Holding.FIRM, balance, touches, ground);
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package org.leverbook.statics;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.leverbook.body.Body;
+import org.leverbook.load.Load;
+import org.leverbook.pose.Pose;
+import org.leverbook.quantity.Refused;
+import org.leverbook.support.Support;
+
+/**
+ * Who is where, with what loads, on what supports: all that a position is computed from.
+ *
+ * @param body whose
+ * @param pose joint angles and place
+ * @param loads what is held or pulls
+ * @param supports what holds the person up or is leaned on
+ * @param leaning how far the person relaxes onto the pads: 0 leaves them untouched as far as that
+ *     can be, 1 relaxes
+ */
+record Setting(
+    Body body, Pose pose, List<Load> loads, List<Support> supports, double leaning, int sides) {
+
+  Setting {
+    loads = List.copyOf(loads);
+    supports = List.copyOf(supports);
+  }
+
+  Setting with(Load... more) {
+    List<Load> all = new ArrayList<>(loads);
+    all.addAll(Arrays.asList(more));
+    return new Setting(body, pose, all, supports, leaning, sides);
+  }
+
+  Setting on(Support... more) {
+    List<Support> all = new ArrayList<>(supports);
+    all.addAll(Arrays.asList(more));
+    return new Setting(body, pose, loads, all, leaning, sides);
+  }
+
+  Setting leaning(double share) {
+    return new Setting(body, pose, loads, supports, share, sides);
+  }
+
+  Setting finer() {
+    return new Setting(body, pose, loads, supports, leaning, 8);
+  }
+
+  Setting without(String source) {
+    List<Load> loadsLeft = loads.stream().filter(l -> !l.source().equals(source)).toList();
+    List<Support> supportsLeft = supports.stream().filter(s -> !s.source().equals(source)).toList();
+    if (loadsLeft.size() == loads.size() && supportsLeft.size() == supports.size()) {
+      throw new Refused(
+          "There is no \""
+              + source
+              + "\" here to take away; there is "
+              + Stream.concat(
+                      loads.stream().map(Load::source), supports.stream().map(Support::source))
+                  .distinct()
+                  .collect(Collectors.joining(", "))
+              + ".");
+    }
+    return new Setting(body, pose, loadsLeft, supportsLeft, leaning, sides);
+  }
+}

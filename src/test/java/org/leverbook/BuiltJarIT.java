@@ -1,0 +1,133 @@
+package org.leverbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The jar as a user starts it: a process of its own. */
+class BuiltJarIT {
+
+  private static final Path JAR = Path.of("target", "leverbook.jar").toAbsolutePath();
+
+  @TempDir private Path folder;
+
+  /** What a process said and how it ended. */
+  private record Ended(int code, String out, String err) {}
+
+  private Ended leverbook(String input, String... arguments) throws Exception {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Dleverbook.home=" + folder.resolve("home"));
+    command.add("-jar");
+    command.add(JAR.toString());
+    command.addAll(List.of(arguments));
+    Path in = Files.writeString(folder.resolve("in.txt"), input);
+    Path out = folder.resolve("out.txt");
+    Path err = folder.resolve("err.txt");
+    Process process =
+        new ProcessBuilder(command)
+            .redirectInput(in.toFile())
+            .redirectOutput(out.toFile())
+            .redirectError(err.toFile())
+            .start();
+    assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
+    return new Ended(process.exitValue(), read(out), read(err));
+  }
+
+  private static String read(Path file) throws IOException {
+    return Files.readString(file, StandardCharsets.UTF_8).replace("\r\n", "\n");
+  }
+
+  @Test
+  void the_hinge_notebook_writes_its_tables_pictures_and_worksheet() throws Exception {
+    Path made = folder.resolve("made").resolve("hinge");
+
+    Ended ended = leverbook("", "run", "notebooks/hinge.jsh", "--out", made.toString());
+
+    assertThat(ended.err()).isEmpty();
+    assertThat(ended.code()).isZero();
+    for (String name :
+        List.of(
+            "moments.csv",
+            "spine.csv",
+            "hip-height.csv",
+            "hip-height.svg",
+            "hip-height.png",
+            "start.svg",
+            "start.png",
+            "start.json")) {
+      assertThat(made.resolve(name)).isNotEmptyFile();
+    }
+    assertThat(ended.out()).contains("saved " + made.resolve("moments.csv")).contains("N·m");
+  }
+
+  @Test
+  void a_bad_script_ends_with_its_place_and_code_1() throws Exception {
+    Path script = Files.writeString(folder.resolve("bad.jsh"), "1 + 1\nbarbel(kg(20))\n");
+
+    Ended ended = leverbook("", "run", script.toString());
+
+    assertThat(ended.code()).isEqualTo(1);
+    assertThat(ended.out()).isEqualTo("2\n");
+    assertThat(ended.err())
+        .isEqualTo(
+            script
+                + ":2:1: There is no word \"barbel\": did you mean barbell()?\nbarbel(kg(20))\n^\n");
+  }
+
+  @Test
+  void a_missing_script_ends_with_a_sentence_and_code_1() throws Exception {
+    Ended ended = leverbook("", "run", "none.jsh");
+
+    assertThat(ended.code()).isEqualTo(1);
+    assertThat(ended.err()).startsWith("There is no file none.jsh (looked in ");
+  }
+
+  @Test
+  void a_pipe_into_the_shell_gives_values_alone() throws Exception {
+    Ended ended = leverbook("1+1\nkg(140)\n");
+
+    assertThat(ended.out()).isEqualTo("2\n140 kg\n");
+    assertThat(ended.err()).isEmpty();
+    assertThat(ended.code()).isZero();
+  }
+
+  @Test
+  void a_failing_line_of_a_pipe_makes_code_1_after_the_rest_was_read() throws Exception {
+    Ended ended = leverbook("nonsense\n1+1\n");
+
+    assertThat(ended.out()).isEqualTo("2\n");
+    assertThat(ended.err()).startsWith("input line 1: There is no word \"nonsense\".");
+    assertThat(ended.code()).isEqualTo(1);
+  }
+
+  @Test
+  void a_wrong_option_ends_with_the_usage_and_code_2() throws Exception {
+    Ended ended = leverbook("", "run", "--outt", "x", "notebooks/hinge.jsh");
+
+    assertThat(ended.code()).isEqualTo(2);
+    assertThat(ended.err()).contains("--outt", "Possible solutions: --out");
+  }
+
+  @Test
+  void help_and_version_answer_on_the_program_and_on_its_command() throws Exception {
+    for (String[] arguments : new String[][] {{"--version"}, {"run", "--version"}}) {
+      Ended ended = leverbook("", arguments);
+      assertThat(ended.code()).isZero();
+      assertThat(ended.out()).matches("Leverbook \\d+\\.\\d+\\.\\d+\\S*\n");
+    }
+    for (String[] arguments : new String[][] {{"--help"}, {"run", "--help"}}) {
+      Ended ended = leverbook("", arguments);
+      assertThat(ended.code()).isZero();
+      assertThat(ended.out()).contains("Usage: leverbook");
+    }
+  }
+}
