@@ -120,4 +120,9 @@ public record Chains(double perMetre, double length, Grasps grasps) implements L
     Vector3D resisted = grasps.acceleration(moving).scalarMultiply(-hanging);
     return grasps.resisting(source(), moving, resisted);
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

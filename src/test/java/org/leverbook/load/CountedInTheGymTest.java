@@ -43,4 +43,10 @@ class CountedInTheGymTest {
     double between = Chains.ofSteel(mm(12), cm(150)).perMetre();
     assertThat(between).isBetween(2.7, 3.8);
   }
+
+  @Test
+  void a_load_prints_as_its_description() {
+    assertThat(Chains.ofSteel(mm(13), cm(150)))
+        .hasToString("chains, 3.8 kg a metre on each side, 1.50 m long");
+  }
 }
