@@ -67,6 +67,32 @@ public abstract sealed class LoadWords extends UnitWords permits SupportWords {
   }
 
   /**
+   * A barbell by what is put on it, as in {@code loadedBar(kg(20), kg(20), kg(10))}: 80 kg.
+   *
+   * @param bar the empty bar, with its collars where they are used
+   * @param eachSide the discs of one end; the other end carries the same
+   * @return the barbell
+   * @throws Refused if a mass is missing or outside
+   */
+  @SafeVarargs
+  public static Barbell loadedBar(Quantity<Mass> bar, Quantity<Mass>... eachSide) {
+    return Barbell.loaded(bar, eachSide);
+  }
+
+  /**
+   * A chain on each end of a bar in both hands, by the thickness of its steel, as in {@code
+   * steelChains(cm(1.3), cm(150))}.
+   *
+   * @param link diameter of the link's steel, 4 to 30 mm
+   * @param length of the chains
+   * @return the chains
+   * @throws Refused if a value is missing or outside
+   */
+  public static Chains steelChains(Quantity<Length> link, Quantity<Length> length) {
+    return Chains.ofSteel(link, length);
+  }
+
+  /**
    * A bar with side handles that the lifter stands in, as in {@code trapBar(kg(140))}.
    *
    * @param mass bar and plates together, 0 to 600 kg

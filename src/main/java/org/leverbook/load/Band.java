@@ -148,4 +148,9 @@ public record Band(Vector3D anchor, double restLength, Stretch curve, Grasps gra
     }
     return grasps.sharing(source(), where, line.normalize().scalarMultiply(tension));
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

@@ -10,6 +10,7 @@ import org.leverbook.body.Site;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Units;
 
 /**
  * A barbell held still: half its weight rests on each side of the body, in the hands or wherever it
@@ -78,6 +79,24 @@ public record Barbell(double kilograms, double plateRadius, Site site, String ki
    */
   public static Barbell of(Quantity<Mass> mass) {
     return new Barbell(Ask.mass("barbell's mass", mass, 0, 600), STANDARD_PLATE_RADIUS);
+  }
+
+  /**
+   * A bar and the discs of one end, as they are counted in the gym: {@code loaded(kg(20), kg(20),
+   * kg(10))} is 80 kg.
+   *
+   * @param bar the empty bar, with its collars where they are used, 0 to 100 kg
+   * @param eachSide the discs of one end, 0 to 50 kg each; the other end carries the same
+   * @return the barbell, in both hands
+   * @throws Refused if a mass is missing or outside, or all of it above 600 kg
+   */
+  @SafeVarargs
+  public static Barbell loaded(Quantity<Mass> bar, Quantity<Mass>... eachSide) {
+    double all = Ask.mass("empty bar's mass", bar, 0, 100);
+    for (Quantity<Mass> disc : eachSide) {
+      all += 2 * Ask.mass("disc's mass", disc, 0, 50);
+    }
+    return of(Units.kg(all));
   }
 
   /**

@@ -205,4 +205,9 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
     double pull = kilograms / (ratio * ratio) * quickening;
     return grasps.resisting(source(), moving, away.scalarMultiply(-pull));
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

@@ -1,5 +1,6 @@
 package org.leverbook.load;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
@@ -7,6 +8,8 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Site;
+import org.leverbook.data.DataRow;
+import org.leverbook.data.DataTable;
 import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
@@ -17,8 +20,9 @@ import org.leverbook.quantity.Refused;
  * floor weighs on the bar, m = q · min(h, L) for each side, with q the mass per metre on one side,
  * h the height of the bar and L the chains' length.
  *
- * <p>Mass per metre of short-link steel chain is about 0.0225 d² kg for d in millimetres
- * (round-steel chain standards of the class DIN 766, from memory).
+ * <p>Mass per metre of short-link steel chain comes from {@code equipment/chains.csv} (DIN 766 as
+ * reprinted); between its sizes, and beyond them, it goes with the square of the steel's diameter
+ * from the nearest size.
  *
  * @param perMetre q, kilograms per metre on each side
  * @param length L, metres
@@ -26,7 +30,7 @@ import org.leverbook.quantity.Refused;
  */
 public record Chains(double perMetre, double length, Grasps grasps) implements Load {
 
-  private static final double STEEL = 0.0225;
+  private static final DataTable STEEL = DataTable.read("equipment/chains.csv");
 
   /**
    * Chains on a bar in both hands.
@@ -54,9 +58,16 @@ public record Chains(double perMetre, double length, Grasps grasps) implements L
   public static Chains ofSteel(Quantity<Length> link, Quantity<Length> length) {
     double millimetres = 1000 * Ask.length("chain's link thickness", link, 0.004, 0.030);
     return new Chains(
-        STEEL * millimetres * millimetres,
-        Ask.length("chain's length", length, 0.1, 5),
-        Grasps.BOTH_HANDS);
+        massPerMetre(millimetres), Ask.length("chain's length", length, 0.1, 5), Grasps.BOTH_HANDS);
+  }
+
+  private static double massPerMetre(double millimetres) {
+    DataRow nearest =
+        STEEL.rows().stream()
+            .min(Comparator.comparingDouble(r -> Math.abs(r.number("diameter_mm") - millimetres)))
+            .orElseThrow();
+    double scale = millimetres / nearest.number("diameter_mm");
+    return nearest.number("mass_per_metre_kg") * scale * scale;
   }
 
   /**
@@ -108,5 +119,10 @@ public record Chains(double perMetre, double length, Grasps grasps) implements L
     double hanging = hanging(grasps.handle(moving.where()).getY());
     Vector3D resisted = grasps.acceleration(moving).scalarMultiply(-hanging);
     return grasps.resisting(source(), moving, resisted);
+  }
+
+  @Override
+  public String toString() {
+    return description();
   }
 }

@@ -97,4 +97,9 @@ public record HandWeights(String kind, double right, double left) implements Loa
     }
     return forces;
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

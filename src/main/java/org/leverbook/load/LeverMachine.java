@@ -186,4 +186,9 @@ public record LeverMachine(
     Vector3D felt = new Vector3D(-y, x, 0).scalarMultiply(moment / square);
     return grasps.resisting(source(), moving, felt);
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

@@ -141,4 +141,9 @@ public record PivotingBar(Vector3D pivot, double plates, double bar, double leng
     Vector3D felt = quickening.crossProduct(line).scalarMultiply(-resists / reach);
     return grasps.resisting(source(), moving, felt);
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

@@ -77,4 +77,9 @@ public record Sled(double kilograms, double slope) implements Load {
     }
     return forces;
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

@@ -92,4 +92,9 @@ public record SteadyForce(String kind, double newtons, Vector3D towards, Grasps 
     }
     return grasps.sharing(kind, where, line.normalize().scalarMultiply(newtons));
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

@@ -74,4 +74,9 @@ public record Worn(String kind, double kilograms, List<Grasp> carriers) implemen
   public List<Force> forces(Placement where) {
     return new Grasps(carriers).sharing(kind, where, Gravity.VECTOR.scalarMultiply(kilograms));
   }
+
+  @Override
+  public String toString() {
+    return description();
+  }
 }

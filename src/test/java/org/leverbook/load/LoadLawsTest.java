@@ -101,7 +101,7 @@ class LoadLawsTest {
     assertThat(chains.hanging(0.5)).isCloseTo(4, within(EXACT));
     assertThat(chains.hanging(1)).isCloseTo(8, within(EXACT));
     assertThat(chains.hanging(2)).isCloseTo(12, within(EXACT));
-    // Cases D14a to D14d: 8, 10, 13, 16 mm, from memory, 10 %.
+    // Cases D14a to D14d: 8, 10, 13, 16 mm, 10 %.
     double[][] published = {{8, 1.2, 1.6}, {10, 2.0, 2.5}, {13, 3.4, 4.2}, {16, 5.2, 6.4}};
     for (double[] row : published) {
       double perMetre = Chains.ofSteel(Units.mm(row[0]), Units.cm(100)).perMetre();
