@@ -6,6 +6,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.Side;
@@ -57,18 +58,30 @@ final class LoadInk {
     Placement where = view.position().placement();
     List<Vector2D> points = new ArrayList<>();
     for (Load load : view.position().loads()) {
-      if (load instanceof Cable cable) {
-        Vector2D end = end(cable.grasps().handle(where), cable.pulley());
-        points.addAll(around(end, PULLEY));
-      } else if (load instanceof Band band) {
-        points.addAll(around(end(band.grasps().handle(where), band.anchor()), PULLEY));
-      } else if (load instanceof LeverMachine machine) {
-        points.addAll(around(end(machine.grasps().handle(where), machine.pivot()), PULLEY));
-      } else if (load instanceof PivotingBar bar) {
-        points.addAll(around(end(bar.grasps().handle(where), bar.pivot()), PULLEY));
-      }
+      tether(load, where).ifPresent(t -> points.addAll(around(end(t.handle(), t.fixed()), PULLEY)));
     }
     return points;
+  }
+
+  /**
+   * A load that runs from the body to a fixed point.
+   *
+   * @param handle where it is held, in the world, metres
+   * @param fixed its other end
+   */
+  private record Tether(Vector3D handle, Vector3D fixed) {}
+
+  private static Optional<Tether> tether(Load load, Placement where) {
+    if (load instanceof Cable cable) {
+      return Optional.of(new Tether(cable.grasps().handle(where), cable.pulley()));
+    } else if (load instanceof Band band) {
+      return Optional.of(new Tether(band.grasps().handle(where), band.anchor()));
+    } else if (load instanceof LeverMachine machine) {
+      return Optional.of(new Tether(machine.grasps().handle(where), machine.pivot()));
+    } else if (load instanceof PivotingBar bar) {
+      return Optional.of(new Tether(bar.grasps().handle(where), bar.pivot()));
+    }
+    return Optional.empty();
   }
 
   private static List<Vector2D> around(Vector2D point, double reach) {
@@ -89,15 +102,7 @@ final class LoadInk {
     Placement where = view.position().placement();
     List<Line2D> lines = new ArrayList<>();
     for (Load load : view.position().loads()) {
-      if (load instanceof Cable cable) {
-        lines.add(between(cable.grasps().handle(where), cable.pulley()));
-      } else if (load instanceof Band band) {
-        lines.add(between(band.grasps().handle(where), band.anchor()));
-      } else if (load instanceof LeverMachine machine) {
-        lines.add(between(machine.grasps().handle(where), machine.pivot()));
-      } else if (load instanceof PivotingBar bar) {
-        lines.add(between(bar.grasps().handle(where), bar.pivot()));
-      }
+      tether(load, where).ifPresent(t -> lines.add(between(t.handle(), t.fixed())));
     }
     return lines;
   }

@@ -1,14 +1,11 @@
 package org.leverbook.load;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Mass;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.body.Place;
-import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
@@ -68,14 +65,8 @@ public record Sled(double kilograms, double slope) implements Load {
 
   @Override
   public List<Force> forces(Placement where) {
-    Vector3D half = new Vector3D(-Math.cos(slope), -Math.sin(slope), 0).scalarMultiply(push() / 2);
-    List<Force> forces = new ArrayList<>();
-    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-      Place sole = where.tree().place(Site.FOOT, side);
-      Vector3D at = where.toWorld(sole.segment(), sole.local());
-      forces.add(Force.ofLoad(source(), sole.segment(), at, half));
-    }
-    return forces;
+    Vector3D down = new Vector3D(-Math.cos(slope), -Math.sin(slope), 0);
+    return Grasps.at(Site.FOOT).sharing(source(), where, down.scalarMultiply(push()));
   }
 
   @Override

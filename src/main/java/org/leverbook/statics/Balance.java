@@ -53,17 +53,37 @@ public record Balance(
   }
 
   private static double margin(List<Vector2D> polygon, Vector2D point) {
-    double nearest = Double.POSITIVE_INFINITY;
     boolean inside = true;
     for (int i = 0; i < polygon.size(); i++) {
-      Vector2D from = polygon.get(i);
-      Vector2D edge = polygon.get((i + 1) % polygon.size()).subtract(from);
-      Vector2D to = point.subtract(from);
-      double along = Math.max(0, Math.min(1, to.dotProduct(edge) / edge.getNormSq()));
-      nearest = Math.min(nearest, to.subtract(edge.scalarMultiply(along)).getNorm());
+      Vector2D edge = edge(polygon, i);
+      Vector2D to = point.subtract(polygon.get(i));
       inside &= edge.getX() * to.getY() - edge.getY() * to.getX() >= 0;
     }
-    return inside ? nearest : -nearest;
+    double distance = point.distance(nearest(polygon, point));
+    return inside ? distance : -distance;
+  }
+
+  /**
+   * The point of the polygon's edge that the centre of pressure is nearest to, (x, z) in metres.
+   */
+  Vector2D nearestEdge() {
+    return nearest(polygon, new Vector2D(centreOfPressure.getX(), centreOfPressure.getZ()));
+  }
+
+  private static Vector2D nearest(List<Vector2D> polygon, Vector2D point) {
+    Vector2D best = polygon.get(0);
+    for (int i = 0; i < polygon.size(); i++) {
+      Vector2D from = polygon.get(i);
+      Vector2D edge = edge(polygon, i);
+      double share = point.subtract(from).dotProduct(edge) / edge.getNormSq();
+      Vector2D here = from.add(edge.scalarMultiply(Math.max(0, Math.min(1, share))));
+      best = here.distance(point) < best.distance(point) ? here : best;
+    }
+    return best;
+  }
+
+  private static Vector2D edge(List<Vector2D> polygon, int corner) {
+    return polygon.get((corner + 1) % polygon.size()).subtract(polygon.get(corner));
   }
 
   @Override

@@ -126,23 +126,23 @@ record Ground(
   /** Which way a person tips whose weight falls outside this ground, and by how much. */
   Holding tips(Balance balance, double weight) {
     double x = balance.centreOfPressure().getX();
-    double[] edge = span(contacts);
+    double[] ends = span(contacts);
     String sentence;
-    if (x > edge[1]) {
+    if (x > ends[1]) {
       sentence =
           String.format(
               Locale.ROOT,
               "Tips forward: the weight of lifter and load together falls %.1f cm ahead of %s."
                   + " Bring the load or the hips back.",
-              100 * (x - edge[1]),
+              100 * (x - ends[1]),
               feet ? "the toes" : "what carries it");
-    } else if (x < edge[0]) {
+    } else if (x < ends[0]) {
       sentence =
           String.format(
               Locale.ROOT,
               "Tips backward: the weight of lifter and load together falls %.1f cm behind %s."
                   + " Bring the load or the shoulders forward.",
-              100 * (edge[0] - x),
+              100 * (ends[0] - x),
               feet ? "the heels' support" : "what carries it");
     } else {
       sentence =
@@ -153,26 +153,10 @@ record Ground(
               100 * -balance.margin(),
               feet ? "the feet" : "what carries it");
     }
-    Vector3D back = nearest(balance).subtract(balance.centreOfPressure());
+    var edge = balance.nearestEdge();
+    Vector3D back =
+        new Vector3D(edge.getX(), height, edge.getY()).subtract(balance.centreOfPressure());
     Vector3D moment = back.crossProduct(new Vector3D(0, -weight, 0));
     return new Holding(Holding.Verdict.TIPS, sentence, Vector3D.ZERO, moment, 0);
-  }
-
-  /** The point of the polygon nearest to a centre of pressure outside it. */
-  private Vector3D nearest(Balance balance) {
-    var polygon = balance.polygon();
-    var at =
-        new org.hipparchus.geometry.euclidean.twod.Vector2D(
-            balance.centreOfPressure().getX(), balance.centreOfPressure().getZ());
-    var best = polygon.get(0);
-    for (int i = 0; i < polygon.size(); i++) {
-      var from = polygon.get(i);
-      var edge = polygon.get((i + 1) % polygon.size()).subtract(from);
-      double along =
-          Math.max(0, Math.min(1, at.subtract(from).dotProduct(edge) / edge.getNormSq()));
-      var point = from.add(edge.scalarMultiply(along));
-      best = point.distance(at) < best.distance(at) ? point : best;
-    }
-    return new Vector3D(best.getX(), height, best.getY());
   }
 }

@@ -133,25 +133,10 @@ final class SupportCases {
   }
 
   private static double bent(double degrees) {
-    double lean = Math.toRadians(degrees);
-    double back = 0.25 * lean;
-    double leg = BODY.links().thigh() + BODY.links().shank();
-    Pose pose =
-        Pose.neutral(BODY.tree())
-            .rootAt(
-                new Vector3D(
-                    -leg * Math.sin(back), BODY.links().footHeight() + leg * Math.cos(back), 0),
-                Frame.leanedForward(lean));
-    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-      pose =
-          pose.with(JointId.HIP.on(side), lean + back, 0, 0)
-              .with(JointId.ANKLE.on(side), -back, 0, 0)
-              .with(JointId.SHOULDER.on(side), lean, 0, 0);
-    }
     return Position.of(
             "row",
             BODY,
-            pose,
+            TradeCases.hanging(BODY, degrees),
             List.of(Barbell.of(Units.kg(40))),
             List.of(new Floor(BODY)),
             List.of(),

@@ -126,7 +126,7 @@ final class TradeCases {
   }
 
   /** A trunk leaned forward over unbent legs, hips back, arms hanging straight down with a bar. */
-  private static Pose hanging(Body body, double degrees) {
+  static Pose hanging(Body body, double degrees) {
     double lean = Math.toRadians(degrees);
     double back = 0.25 * lean;
     double leg = body.links().thigh() + body.links().shank();
