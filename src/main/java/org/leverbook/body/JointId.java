@@ -106,6 +106,15 @@ public enum JointId {
   }
 
   /**
+   * The sides on which there is one.
+   *
+   * @return right and left where it is paired, otherwise the midline alone
+   */
+  public List<Side> sides() {
+    return paired ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
+  }
+
+  /**
    * Whose action moves it.
    *
    * @return as in "hip" for "hip extensors"

@@ -1,7 +1,6 @@
 package org.leverbook.body;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.data.DataRow;
@@ -27,8 +26,7 @@ final class PlaceTable {
   Map<String, Place> all() {
     Map<String, Place> places = new LinkedHashMap<>();
     for (Site site : Site.values()) {
-      List<Side> sides = site.paired() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
-      for (Side side : sides) {
+      for (Side side : site.sides()) {
         places.put(site.on(side), place(site, side));
       }
     }

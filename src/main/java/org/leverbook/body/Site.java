@@ -1,5 +1,7 @@
 package org.leverbook.body;
 
+import java.util.List;
+
 /**
  * Where a load or a pad can take hold of any body, as a coach says it. On one person's body it is a
  * {@link Place}.
@@ -84,6 +86,15 @@ public enum Site {
    */
   public boolean paired() {
     return paired;
+  }
+
+  /**
+   * The sides on which there is one.
+   *
+   * @return right and left where it is paired, otherwise the midline alone
+   */
+  public List<Side> sides() {
+    return paired ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
   }
 
   /**

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.awt.geom.Area;
-import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,7 +47,7 @@ final class BodyInk {
 
   private Group spine() {
     List<Ink> marks = new ArrayList<>();
-    List<Vector2D> levels = view.spine().stream().map(this::page).toList();
+    List<Vector2D> levels = view.spine().stream().map(scale::centred).toList();
     marks.add(Form.line(Curves.open(levels), Pen.solid(style.bone(), 1.2)));
     levels.forEach(
         level ->
@@ -61,13 +60,17 @@ final class BodyInk {
     List<Ink> marks = new ArrayList<>();
     for (Vector2D joint : view.joints()) {
       marks.add(
-          new Form(Curves.disc(page(joint), 3.6), style.paper(), 1, Pen.solid(style.bone(), 1.2)));
+          new Form(
+              Curves.disc(scale.centred(joint), 3.6),
+              style.paper(),
+              1,
+              Pen.solid(style.bone(), 1.2)));
     }
     return new Group(Map.of("class", "joints"), marks);
   }
 
   private Group bar(SideView.BarSeen bar) {
-    Vector2D centre = page(bar.centre());
+    Vector2D centre = scale.centred(bar.centre());
     double plate = bar.plate() * scale.perMetre();
     return new Group(
         Map.of("class", "bar"),
@@ -77,10 +80,5 @@ final class BodyInk {
             new Form(Curves.disc(centre, 0.86 * plate), "", 1, Pen.solid(style.metal(), 0.6)),
             Form.filled(
                 Curves.disc(centre, Math.max(3, bar.grip() * scale.perMetre())), style.metal())));
-  }
-
-  private Vector2D page(Vector2D point) {
-    Point2D page = scale.onPage(point);
-    return new Vector2D(page.getX(), page.getY());
   }
 }

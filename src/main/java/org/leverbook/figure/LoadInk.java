@@ -2,7 +2,6 @@ package org.leverbook.figure;
 
 import java.awt.Shape;
 import java.awt.geom.Line2D;
-import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -200,7 +199,8 @@ final class LoadInk {
     for (double y = bar.getY() - LINK; y > lowest; y -= LINK) {
       ink.add(
           new Form(
-              Curves.disc(page(new Vector2D(bar.getX(), y)), 0.25 * LINK * scale.perMetre()),
+              Curves.disc(
+                  scale.centred(new Vector2D(bar.getX(), y)), 0.25 * LINK * scale.perMetre()),
               "",
               1,
               Pen.solid(style.metal(), 1.2)));
@@ -240,20 +240,15 @@ final class LoadInk {
   }
 
   private Form line(List<Vector2D> points, double width) {
-    Shape path = Curves.open(points.stream().map(this::page).toList());
+    Shape path = Curves.open(points.stream().map(scale::centred).toList());
     return Form.line(path, Pen.solid(style.metal(), width));
   }
 
   private Form disc(Vector2D centre, double radius) {
     return new Form(
-        Curves.disc(page(centre), radius * scale.perMetre()),
+        Curves.disc(scale.centred(centre), radius * scale.perMetre()),
         style.metal(),
         0.25,
         Pen.solid(style.metal(), 1.4));
-  }
-
-  private Vector2D page(Vector2D point) {
-    Point2D page = scale.onPage(point);
-    return new Vector2D(page.getX(), page.getY());
   }
 }

@@ -45,7 +45,13 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
   }
 
   Point2D onPage(Vector2D point) {
-    return new Point2D.Double(originX + perMetre * point.getX(), floor - perMetre * point.getY());
+    Vector2D page = centred(point);
+    return new Point2D.Double(page.getX(), page.getY());
+  }
+
+  /** A point on the page as a vector, for what is drawn around it. */
+  Vector2D centred(Vector2D point) {
+    return new Vector2D(originX + perMetre * point.getX(), floor - perMetre * point.getY());
   }
 
   Area onPage(Area area) {

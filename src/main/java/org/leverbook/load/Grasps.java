@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.body.Place;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.pose.Accelerations;
@@ -54,9 +53,7 @@ public record Grasps(List<Grasp> all) {
    * @return left and right, or the one on the midline
    */
   public static Grasps at(Site site) {
-    return site.paired()
-        ? new Grasps(List.of(Grasp.at(site, Side.RIGHT), Grasp.at(site, Side.LEFT)))
-        : at(site, Side.MIDLINE);
+    return new Grasps(site.sides().stream().map(side -> Grasp.at(site, side)).toList());
   }
 
   /**
@@ -130,8 +127,7 @@ public record Grasps(List<Grasp> all) {
   }
 
   private static Vector3D point(Grasp grasp, Placement where) {
-    Place place = grasp.on(where.tree());
-    return where.toWorld(place.segment(), place.local());
+    return where.at(grasp.on(where.tree()));
   }
 
   @Override

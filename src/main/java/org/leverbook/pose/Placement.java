@@ -1,6 +1,7 @@
 package org.leverbook.pose;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Place;
 import org.leverbook.body.SegmentTree;
 
 /**
@@ -88,6 +89,16 @@ public final class Placement {
    */
   public Vector3D toWorld(int segment, Vector3D local) {
     return origin(segment).add(Matrices.apply(frames, 9 * segment, local));
+  }
+
+  /**
+   * A named place of the body.
+   *
+   * @param place which, of this tree
+   * @return in the world, metres
+   */
+  public Vector3D at(Place place) {
+    return toWorld(place.segment(), place.local());
   }
 
   /**

@@ -34,17 +34,13 @@ final class MomentSheets {
     columns.add(new Column("force", "N", 0));
     List<List<Object>> rows = new ArrayList<>();
     for (JointId joint : JointId.values()) {
-      for (Side side : sides(joint)) {
+      for (Side side : joint.sides()) {
         if (position.knows(joint, side)) {
           rows.add(row(position.moment(joint, side), sources));
         }
       }
     }
     return new Sheet("Moments, " + position.name(), columns, rows, notes(position));
-  }
-
-  static List<Side> sides(JointId joint) {
-    return joint.paired() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
   }
 
   private static List<Object> row(JointMoment moment, List<String> sources) {

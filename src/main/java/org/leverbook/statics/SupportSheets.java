@@ -72,7 +72,7 @@ final class SupportSheets {
             new Column("whole", "N", 0));
     List<List<Object>> rows = new ArrayList<>();
     for (JointId joint : JointId.values()) {
-      for (Side side : MomentSheets.sides(joint)) {
+      for (Side side : joint.sides()) {
         if (position.knows(joint, side)) {
           ContactForce force = position.contactForce(joint, side);
           rows.add(
@@ -108,7 +108,7 @@ final class SupportSheets {
             new Column("taken by the pads", "N·m", 1));
     List<List<Object>> rows = new ArrayList<>();
     for (JointId joint : JointId.values()) {
-      for (Side side : MomentSheets.sides(joint)) {
+      for (Side side : joint.sides()) {
         if (untouched.knows(joint, side) && relaxed.knows(joint, side)) {
           double from = untouched.moment(joint, side).signed();
           double to = relaxed.moment(joint, side).signed();

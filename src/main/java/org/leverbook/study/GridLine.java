@@ -39,7 +39,7 @@ final class GridLine {
     angles = new int[joints.size()][];
     for (int j = 0; j < joints.size(); j++) {
       JointId joint = joints.get(j);
-      List<Side> sides = joint.paired() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
+      List<Side> sides = joint.sides();
       distals[j] = sides.stream().mapToInt(side -> tree.distalOf(joint.on(side))).toArray();
       angles[j] =
           sides.stream().mapToInt(side -> tree.angleOf(joint.on(side), "flexion")).toArray();

@@ -42,13 +42,7 @@ public record FixedBar(List<Side> hands) implements Support {
     for (Side side : hands) {
       Place hand = where.tree().place(Site.HAND, side);
       contacts.add(
-          new Contact(
-              hand.name(),
-              hand.segment(),
-              where.toWorld(hand.segment(), hand.local()),
-              Vector3D.PLUS_J,
-              0,
-              true));
+          new Contact(hand.name(), hand.segment(), where.at(hand), Vector3D.PLUS_J, 0, true));
     }
     return contacts;
   }

@@ -132,7 +132,7 @@ public record Pad(
   /**
    * A level seat under the sitting bones and thighs.
    *
-   * @return the seat, 45 cm long and 40 cm wide, which carries
+   * @return the seat, 45 cm long and 45 cm wide, which carries
    */
   public static Pad seat() {
     return of("seat", Vector3D.PLUS_J, 0.45, 0.45, false, Site.SITTING_BONE, Site.BACK_OF_THIGH);
@@ -141,7 +141,7 @@ public record Pad(
   /**
    * A pad that holds the thighs down from above.
    *
-   * @return the pad, 20 cm long and 60 cm wide
+   * @return the pad, 20 cm long and 80 cm wide
    */
   public static Pad thighs() {
     return of("thigh pad", Vector3D.MINUS_J, 0.20, 0.80, true, Site.THIGH);
@@ -151,7 +151,7 @@ public record Pad(
    * A pad or roller in front of the lower shins.
    *
    * @param tilt of its face: 90 degrees stands upright, 0 looks up
-   * @return the pad, 15 cm long and 60 cm wide
+   * @return the pad, 15 cm long and 80 cm wide
    * @throws Refused if the tilt is missing or outside 0 to 100 degrees
    */
   public static Pad shins(Quantity<Angle> tilt) {
@@ -318,10 +318,9 @@ public record Pad(
   private List<Skin> skin(Placement where) {
     List<Skin> skin = new ArrayList<>();
     for (Site site : sites) {
-      List<Side> sides = site.paired() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.MIDLINE);
-      for (Side side : sides) {
+      for (Side side : site.sides()) {
         Place place = where.tree().place(site, side);
-        skin.add(new Skin(place, where.toWorld(place.segment(), place.local())));
+        skin.add(new Skin(place, where.at(place)));
       }
     }
     return skin;

@@ -56,7 +56,7 @@ public record Rings(Vector3D anchor, double halfSpan) implements Support {
     List<Contact> contacts = new ArrayList<>();
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       Place hand = where.tree().place(Site.HAND, side);
-      Vector3D at = where.toWorld(hand.segment(), hand.local());
+      Vector3D at = where.at(hand);
       Vector3D strap = anchor.add(new Vector3D(0, 0, side.sign() * halfSpan)).subtract(at);
       if (strap.getNorm() < 0.05) {
         throw new Refused(
