@@ -9,6 +9,7 @@
  *   <li>{@code display}: how a value shows itself, and where files go.
  *   <li>{@code body}: a person of given proportions becomes a tree of segments and joints.
  *   <li>{@code pose}: joint angles put that tree into space.
+ *   <li>{@code solve}: what a coach says becomes joint angles.
  *   <li>{@code load}: what pulls or presses on the body.
  *   <li>{@code support}: what holds the body up.
  *   <li>{@code statics}: forces, balance and the moment at every joint.

@@ -21,6 +21,7 @@ class FloorsTest {
           "display",
           "body",
           "pose",
+          "solve",
           "load",
           "support",
           "statics",
@@ -102,6 +103,7 @@ class FloorsTest {
           .resideInAnyPackage(
               "org.leverbook.body..",
               "org.leverbook.pose..",
+              "org.leverbook.solve..",
               "org.leverbook.load..",
               "org.leverbook.support..",
               "org.leverbook.statics..",

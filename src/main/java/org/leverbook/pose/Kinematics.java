@@ -71,12 +71,31 @@ public final class Kinematics {
    */
   public void place(Pose pose) {
     pose.copyAngles(angles);
-    Sines.of(angles, sines, cosines, rest, halfTurns);
     Vector3D root = pose.rootPlace();
     origins[0] = root.getX();
     origins[1] = root.getY();
     origins[2] = root.getZ();
     pose.rootFrame().writeTo(frames);
+    compose();
+  }
+
+  /**
+   * Takes a pose as plain numbers; what was there before is overwritten.
+   *
+   * @param radians joint angles in the tree's order
+   * @param place the root's origin in the world, metres, three
+   * @param rows the root's frame: the matrix whose columns are its axes in the world, row by row
+   */
+  public void place(double[] radians, double[] place, double[] rows) {
+    System.arraycopy(radians, 0, angles, 0, angles.length);
+    System.arraycopy(place, 0, origins, 0, 3);
+    System.arraycopy(rows, 0, frames, 0, 9);
+    compose();
+  }
+
+  /** From angles, and the root's origin and frame, to everything else. */
+  private void compose() {
+    Sines.of(angles, sines, cosines, rest, halfTurns);
     for (int i = 1; i < parents.length; i++) {
       int from = 9 * parents[i];
       locate(i, from, 3 * parents[i]);
@@ -334,6 +353,32 @@ public final class Kinematics {
     int row = 9 * segment + 3 * coordinate;
     return origins[3 * segment + coordinate]
         + (frames[row] * x + frames[row + 1] * y + frames[row + 2] * z);
+  }
+
+  /**
+   * One component of the axis that an angle turns about.
+   *
+   * @param angle its place in the tree's order
+   * @param coordinate 0, 1 or 2 for x, y or z of the world
+   * @return of a unit vector
+   */
+  public double axis(int angle, int coordinate) {
+    return axes[3 * angle + coordinate];
+  }
+
+  /**
+   * One coordinate of a direction that goes with a segment.
+   *
+   * @param segment its index
+   * @param coordinate 0, 1 or 2 for x, y or z of the world
+   * @param x of the direction in the segment's frame
+   * @param y of the direction in the segment's frame
+   * @param z of the direction in the segment's frame
+   * @return in the world
+   */
+  public double direction(int segment, int coordinate, double x, double y, double z) {
+    int row = 9 * segment + 3 * coordinate;
+    return frames[row] * x + frames[row + 1] * y + frames[row + 2] * z;
   }
 
   /**

@@ -1,0 +1,324 @@
+package org.leverbook.solve;
+
+/**
+ * Least squares within bounds: finds unknowns x with low ≤ x ≤ high that make
+ *
+ * <pre>  ½ Σ μ (c + s)² + ½ Σ (w r)² + ½ Σ (k (x - usual))²</pre>
+ *
+ * <p>small, c the residuals of conditions, s their shifts, r those of wishes. Each step solves the
+ * damped normal equations (Levenberg and Marquardt) for the unknowns that are free: one at a bound
+ * that the slope presses further is left out. A step is cut at the bounds and kept if the sum got
+ * less. Raising μ and taking the residual left over into the shift (the method of multipliers) then
+ * brings the conditions to rounding while the wishes stay as they should.
+ *
+ * <p>Background: Nocedal and Wright, Numerical Optimization, 2006, chapters 10, 16 and 17, from
+ * memory. Nothing is allocated after the constructor.
+ */
+final class Descent {
+
+  private static final int MOST_STEPS = 60;
+
+  /** A sum that changes by less than this share of itself has come to rest. */
+  private static final double ROUNDING = 1e-13;
+
+  private static final double LEAST_DAMPING = 1e-9;
+  private static final double MOST_DAMPING = 1e8;
+
+  private final PoseProblem problem;
+  private final int n;
+  private final int rows;
+  private final double[] slopes;
+  private final double[] residuals;
+  private final double[] tried;
+  private final double[] next;
+  private final double[] gradient;
+  private final double[] normal;
+  private final double[] curved;
+  private final double[] pulls;
+  private final double[] factor;
+  private final double[] step;
+  private final double[] shift;
+  private final double[] slope;
+  private final double[] move;
+  private final int[] free;
+  private final int[] open;
+  private double strength;
+  private int steps;
+
+  Descent(PoseProblem problem) {
+    this.problem = problem;
+    n = problem.unknowns;
+    rows = problem.rows;
+    slopes = new double[rows * n];
+    residuals = new double[rows];
+    tried = new double[rows];
+    next = new double[n];
+    gradient = new double[n];
+    normal = new double[n * n];
+    curved = new double[n * n];
+    pulls = new double[rows];
+    factor = new double[n * n];
+    step = new double[n];
+    shift = new double[rows];
+    slope = new double[n];
+    move = new double[n];
+    free = new int[n];
+    open = new int[n];
+  }
+
+  /** Forgets the shifts. */
+  void begin() {
+    java.util.Arrays.fill(shift, 0);
+    steps = 0;
+  }
+
+  /** Takes what the conditions still miss into their shifts. */
+  void shift() {
+    for (int r = 0; r < problem.conditions; r++) {
+      shift[r] += residuals[r];
+    }
+  }
+
+  /** Scales the shifts with the strength of the conditions, so that their pull stays the same. */
+  void strength(double mu) {
+    for (int r = 0; r < problem.conditions; r++) {
+      shift[r] *= strength / mu;
+    }
+    strength = mu;
+  }
+
+  /** How far the conditions miss at most. */
+  double worst() {
+    double worst = 0;
+    for (int r = 0; r < problem.conditions; r++) {
+      worst = Math.max(worst, Math.abs(residuals[r]));
+    }
+    return worst;
+  }
+
+  double[] residuals() {
+    return residuals;
+  }
+
+  /** The slope of the sum with an unknown at the end of the last run. */
+  double slopeOf(int unknown) {
+    return gradient[unknown];
+  }
+
+  int steps() {
+    return steps;
+  }
+
+  /**
+   * Runs downhill from x, in place, until a step is small or no longer lessens the sum beyond
+   * rounding.
+   *
+   * @param smallStep radians and metres
+   * @param firstDamping small where x is already near
+   */
+  void run(double[] x, double smallStep, double firstDamping) {
+    clip(x);
+    problem.residuals(x, residuals);
+    double cost = cost(x, residuals);
+    double damping = firstDamping;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      steps++;
+      linearise(x);
+      curve();
+      int count = freeOnes(x);
+      double before = cost;
+      double moved = 0;
+      while (cost == before && damping < MOST_DAMPING) {
+        if (bounded(curved, x, count, damping) || bounded(normal, x, count, damping)) {
+          moved = stepTo(x);
+          problem.residuals(next, tried);
+          double tryCost = cost(next, tried);
+          if (tryCost < cost) {
+            System.arraycopy(next, 0, x, 0, n);
+            System.arraycopy(tried, 0, residuals, 0, rows);
+            cost = tryCost;
+            damping = Math.max(LEAST_DAMPING, damping / 10);
+          } else if (moved < smallStep || tryCost - cost <= ROUNDING * cost) {
+            return;
+          }
+        }
+        if (cost == before) {
+          damping *= 8;
+        }
+      }
+      if (moved < smallStep || before - cost <= ROUNDING * before) {
+        return;
+      }
+    }
+  }
+
+  private void clip(double[] x) {
+    for (int i = 0; i < n; i++) {
+      x[i] = Math.max(problem.low[i], Math.min(problem.high[i], x[i]));
+    }
+  }
+
+  private double cost(double[] x, double[] r) {
+    double sum = 0;
+    for (int i = 0; i < problem.conditions; i++) {
+      double c = r[i] + shift[i];
+      sum += strength * c * c;
+    }
+    for (int i = problem.conditions; i < rows; i++) {
+      double w = problem.weights[i] * r[i];
+      sum += w * w;
+    }
+    for (int i = 0; i < n; i++) {
+      double k = problem.stiffness[i] * (x[i] - problem.usual[i]);
+      sum += k * k;
+    }
+    return sum;
+  }
+
+  /** Gradient and normal matrix (its lower half). */
+  private void linearise(double[] x) {
+    problem.slopes(slopes);
+    java.util.Arrays.fill(normal, 0);
+    for (int i = 0; i < n; i++) {
+      double k = problem.stiffness[i] * problem.stiffness[i];
+      gradient[i] = k * (x[i] - problem.usual[i]);
+      normal[i * n + i] = k;
+    }
+    for (int r = 0; r < rows; r++) {
+      boolean condition = r < problem.conditions;
+      double w = condition ? strength : problem.weights[r] * problem.weights[r];
+      double c = residuals[r] + (condition ? shift[r] : 0);
+      pulls[r] = w * c;
+      int row = r * n;
+      for (int i = 0; i < n; i++) {
+        double wi = w * slopes[row + i];
+        if (wi != 0) {
+          gradient[i] += wi * c;
+          for (int j = 0; j <= i; j++) {
+            normal[i * n + j] += wi * slopes[row + j];
+          }
+        }
+      }
+    }
+  }
+
+  /** The exact second derivatives beside the normal matrix. */
+  private void curve() {
+    System.arraycopy(normal, 0, curved, 0, normal.length);
+    problem.curve(pulls, curved);
+  }
+
+  private int freeOnes(double[] x) {
+    int count = 0;
+    for (int i = 0; i < n; i++) {
+      boolean held =
+          problem.low[i] == problem.high[i]
+              || x[i] <= problem.low[i] && gradient[i] > 0
+              || x[i] >= problem.high[i] && gradient[i] < 0;
+      if (!held) {
+        free[count++] = i;
+      }
+    }
+    return count;
+  }
+
+  /**
+   * The step within the bounds: an unknown that would pass its bound goes to it, and the others are
+   * solved for once more with that given, the one that passes soonest first.
+   */
+  private boolean bounded(double[] matrix, double[] x, int freeAtFirst, double damping) {
+    int count = freeAtFirst;
+    System.arraycopy(gradient, 0, slope, 0, n);
+    java.util.Arrays.fill(move, 0);
+    System.arraycopy(free, 0, open, 0, count);
+    while (count > 0) {
+      if (!solve(matrix, count, damping)) {
+        return false;
+      }
+      int first = -1;
+      double soonest = 1;
+      for (int a = 0; a < count; a++) {
+        int i = open[a];
+        double end = step[a] > 0 ? problem.high[i] - x[i] : problem.low[i] - x[i];
+        if (Math.abs(step[a]) > Math.abs(end)) {
+          double share = end / step[a];
+          if (share < soonest) {
+            soonest = share;
+            first = a;
+          }
+        }
+      }
+      if (first < 0) {
+        for (int a = 0; a < count; a++) {
+          move[open[a]] = step[a];
+        }
+        return true;
+      }
+      count = close(matrix, x, first, count);
+    }
+    return true;
+  }
+
+  /** Moves one unknown to its bound and takes it out of the open ones. */
+  private int close(double[] matrix, double[] x, int which, int count) {
+    int i = open[which];
+    move[i] = step[which] > 0 ? problem.high[i] - x[i] : problem.low[i] - x[i];
+    for (int a = which; a < count - 1; a++) {
+      open[a] = open[a + 1];
+    }
+    for (int a = 0; a < count - 1; a++) {
+      int j = open[a];
+      slope[j] += matrix[Math.max(i, j) * n + Math.min(i, j)] * move[i];
+    }
+    return count - 1;
+  }
+
+  /** Solves the damped equations of the free unknowns by a Cholesky factor. */
+  private boolean solve(double[] matrix, int count, double damping) {
+    for (int a = 0; a < count; a++) {
+      int i = open[a];
+      for (int b = 0; b <= a; b++) {
+        double sum = matrix[i * n + open[b]];
+        if (a == b) {
+          sum += damping * (Math.abs(sum) + 1e-6);
+        }
+        for (int k = 0; k < b; k++) {
+          sum -= factor[a * n + k] * factor[b * n + k];
+        }
+        if (a == b) {
+          if (!(sum > 0)) {
+            return false;
+          }
+          factor[a * n + a] = Math.sqrt(sum);
+        } else {
+          factor[a * n + b] = sum / factor[b * n + b];
+        }
+      }
+    }
+    for (int a = 0; a < count; a++) {
+      double sum = -slope[open[a]];
+      for (int k = 0; k < a; k++) {
+        sum -= factor[a * n + k] * step[k];
+      }
+      step[a] = sum / factor[a * n + a];
+    }
+    for (int a = count - 1; a >= 0; a--) {
+      double sum = step[a];
+      for (int k = a + 1; k < count; k++) {
+        sum -= factor[k * n + a] * step[k];
+      }
+      step[a] = sum / factor[a * n + a];
+    }
+    return true;
+  }
+
+  /** Takes the step; the largest part of it. */
+  private double stepTo(double[] x) {
+    double moved = 0;
+    for (int i = 0; i < n; i++) {
+      next[i] = Math.max(problem.low[i], Math.min(problem.high[i], x[i] + move[i]));
+      moved = Math.max(moved, Math.abs(move[i]));
+    }
+    return moved;
+  }
+}

@@ -1,0 +1,182 @@
+package org.leverbook.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.pose.Frame;
+import org.leverbook.pose.Pose;
+
+/**
+ * Finds the pose that meets every condition, comes nearest to the wishes and stays within the
+ * ranges of the joints; or the pose that misses least, with what misses and by how much.
+ *
+ * <p>From the usual posture the conditions are first felt weakly, then ever more strongly, so that
+ * the body walks towards them instead of jumping; then what they still miss is taken away by the
+ * method of multipliers. Where that does not lead there, other starts are tried, always the same
+ * ones. A neighbour's answer as start keeps a sweep smooth and saves most of the work.
+ *
+ * <p>Not for use by two threads at once.
+ */
+public final class PoseSolver {
+
+  /** A condition that misses by less counts as met: metres and radians. */
+  public static final double MET = 1e-7;
+
+  private static final double[] GROWING = {1, 30, 1e3, 1e5};
+  private static final double STRONG = 1e5;
+
+  /** The last step on the way there, and at the end, radians and metres. */
+  private static final double ROUGHLY = 1e-2;
+
+  private static final double FINELY = 1e-7;
+  private static final double DAMPED = 1e-3;
+  private static final double BARELY_DAMPED = 1e-6;
+  private static final double NEARLY_MET = 0.02;
+  private static final int SHIFTS = 12;
+  private static final int STARTS = 12;
+
+  /** How far other starts stray from the usual posture, radians. */
+  private static final double STRAYING = 0.35;
+
+  /** A slope below this does not stop anything. */
+  private static final double PRESSING = 1e-4;
+
+  private final Statements said;
+  private final PoseProblem problem;
+  private final Descent descent;
+
+  /**
+   * A solver for one set of statements.
+   *
+   * @param said conditions, wishes, ranges
+   */
+  public PoseSolver(Statements said) {
+    this.said = said;
+    problem = new PoseProblem(said);
+    descent = new Descent(problem);
+  }
+
+  /**
+   * From the usual posture.
+   *
+   * @return the answer
+   */
+  public Answer solve() {
+    double[] best = null;
+    double least = Double.POSITIVE_INFINITY;
+    int steps = 0;
+    Random random = new Random(1);
+    for (int start = 0; start < STARTS; start++) {
+      double[] x = problem.usual.clone();
+      if (start > 0) {
+        stray(x, random);
+      }
+      walk(x);
+      steps += descent.steps();
+      double worst = descent.worst();
+      if (worst < least) {
+        least = worst;
+        best = x;
+      }
+      if (least < MET) {
+        return answer(best, steps);
+      }
+    }
+    return answer(best, steps);
+  }
+
+  /**
+   * From a neighbour's answer; from the usual posture if that does not lead there.
+   *
+   * @param neighbour of the same kind of statements
+   * @return the answer
+   */
+  public Answer solveFrom(Answer neighbour) {
+    double[] x = Arrays.copyOf(neighbour.values(), problem.unknowns);
+    descent.begin();
+    descent.strength(STRONG);
+    finish(x);
+    if (descent.worst() < MET) {
+      return answer(x, descent.steps());
+    }
+    return solve();
+  }
+
+  private void stray(double[] x, Random random) {
+    for (int i = Coordinates.ROOT - 3; i < x.length; i++) {
+      if (problem.low[i] < problem.high[i]) {
+        x[i] += STRAYING * random.nextGaussian();
+      }
+    }
+  }
+
+  private void walk(double[] x) {
+    descent.begin();
+    for (double mu : GROWING) {
+      descent.strength(mu);
+      descent.run(x, ROUGHLY, DAMPED);
+    }
+    finish(x);
+  }
+
+  private void finish(double[] x) {
+    descent.run(x, FINELY, BARELY_DAMPED);
+    for (int i = 0; i < SHIFTS && descent.worst() >= MET / 10; i++) {
+      if (descent.worst() > NEARLY_MET && i > 2) {
+        return;
+      }
+      descent.shift();
+      descent.run(x, FINELY, BARELY_DAMPED);
+    }
+  }
+
+  private Answer answer(double[] x, int steps) {
+    // What stops a miss is asked of the conditions alone, at the pose that misses least.
+    double[] values = Arrays.copyOf(x, problem.unknowns);
+    problem.residuals(values, descent.residuals());
+    double worst = descent.worst();
+    List<String> misses = new ArrayList<>();
+    List<String> stops = new ArrayList<>();
+    if (worst >= MET) {
+      tell(values, misses, stops);
+    }
+    Frame frame = problem.scene.rootFrame();
+    Pose pose =
+        Pose.of(
+            said.tree(),
+            problem.scene.jointAngles(),
+            new Vector3D(values[0], values[1], values[2]),
+            frame);
+    return new Answer(pose, misses, stops, worst, steps, values);
+  }
+
+  private void tell(double[] x, List<String> misses, List<String> stops) {
+    descent.begin();
+    descent.strength(STRONG);
+    descent.run(x, FINELY, BARELY_DAMPED);
+    for (int i = 0; i < problem.statements.size(); i++) {
+      Statement statement = problem.statements.get(i);
+      int first = problem.firsts.get(i);
+      if (statement.mustHold() && statement.miss(descent.residuals(), first) > 1e-4) {
+        misses.add(statement.sentence(descent.residuals(), first));
+      }
+    }
+    if (misses.isEmpty()) {
+      misses.add(
+          String.format(
+              Locale.ROOT, "the conditions are met only to %.4f cm", 100 * descent.worst()));
+    }
+    Coordinates coordinates = said.coordinates();
+    for (int i = Coordinates.ROOT; i < coordinates.count(); i++) {
+      boolean held = problem.low[i] == problem.high[i];
+      boolean end = x[i] <= problem.low[i] || x[i] >= problem.high[i];
+      if (!held && end && Math.abs(descent.slopeOf(i)) > PRESSING * STRONG * 1e-3) {
+        stops.add(
+            String.format(Locale.ROOT, "%s (%.0f°)", coordinates.name(i), Math.toDegrees(x[i])));
+      }
+    }
+  }
+}

@@ -1,0 +1,448 @@
+package org.leverbook.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Body;
+import org.leverbook.body.Place;
+import org.leverbook.body.SegmentTree;
+import org.leverbook.pose.Frame;
+import org.leverbook.quantity.Refused;
+
+/**
+ * What is said of one pose: conditions that must be met, wishes with a weight, and for each
+ * coordinate its range, its usual value and how strongly it keeps to it.
+ *
+ * <p>Lengths in metres, angles in radians, directions of the world: x forward, y up, z to the
+ * person's right. Collected once, then given to a {@link PoseSolver}.
+ */
+public final class Statements {
+
+  /** Hardly any wish at all: only makes the answer one. */
+  private static final double FAINT = 0.01;
+
+  private final Body body;
+  private final Coordinates coordinates;
+  private final Frame attitude;
+  private final List<Statement> said = new ArrayList<>();
+  private final List<Double> slacks = new ArrayList<>();
+  final double[] low;
+  final double[] high;
+  final double[] usual;
+  final double[] stiffness;
+
+  /**
+   * Nothing said yet.
+   *
+   * @param body whose pose
+   * @param coordinates what it is made of
+   * @param attitude the frame of the pelvis that leaning and turning are counted from: upright,
+   *     lying on the back
+   */
+  public Statements(Body body, Coordinates coordinates, Frame attitude) {
+    this.body = body;
+    this.coordinates = coordinates;
+    this.attitude = attitude;
+    int n = coordinates.count();
+    low = new double[n];
+    high = new double[n];
+    usual = new double[n];
+    stiffness = new double[n];
+    for (int i = 0; i < n; i++) {
+      low[i] = coordinates.low(i);
+      high[i] = coordinates.high(i);
+      stiffness[i] = FAINT;
+    }
+  }
+
+  /**
+   * Whose pose.
+   *
+   * @return the body
+   */
+  public Body body() {
+    return body;
+  }
+
+  /**
+   * What the pose is made of.
+   *
+   * @return the coordinates
+   */
+  public Coordinates coordinates() {
+    return coordinates;
+  }
+
+  Frame attitude() {
+    return attitude;
+  }
+
+  List<Statement> said() {
+    return said;
+  }
+
+  int slacks() {
+    return slacks.size();
+  }
+
+  /**
+   * A coordinate keeps to a value as well as it can.
+   *
+   * @param name as in "knee flexion"
+   * @param value radians or metres
+   * @param strength how strongly: 1 for a joint that gives way last, 0.1 for one that gives way
+   *     first
+   * @return this
+   */
+  public Statements usually(String name, double value, double strength) {
+    int i = coordinates.indexOf(name);
+    usual[i] = Math.max(low[i], Math.min(high[i], value));
+    stiffness[i] = strength;
+    return this;
+  }
+
+  /**
+   * A coordinate has a value.
+   *
+   * @param name as in "knee flexion"
+   * @param value radians or metres
+   * @return this
+   * @throws Refused if its range does not reach so far
+   */
+  public Statements exactly(String name, double value) {
+    int i = coordinates.indexOf(name);
+    if (!(value >= low[i] - 1e-9 && value <= high[i] + 1e-9)) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "A %s of %.0f° was asked for, but it goes from %.0f to %.0f°.",
+              name,
+              Math.toDegrees(value),
+              Math.toDegrees(low[i]),
+              Math.toDegrees(high[i])));
+    }
+    low[i] = value;
+    high[i] = value;
+    usual[i] = value;
+    return this;
+  }
+
+  /**
+   * A coordinate stays within less than its joint's range.
+   *
+   * @param name as in "knee flexion"
+   * @param least radians or metres
+   * @param most radians or metres
+   * @return this
+   */
+  public Statements within(String name, double least, double most) {
+    int i = coordinates.indexOf(name);
+    low[i] = Math.max(low[i], least);
+    high[i] = Math.max(low[i], Math.min(high[i], most));
+    usual[i] = Math.max(low[i], Math.min(high[i], usual[i]));
+    return this;
+  }
+
+  /**
+   * A point that goes with the body.
+   *
+   * @param place its segment and where in it
+   * @return the feature
+   */
+  public static Feature point(Place place) {
+    return new Feature.Point(place.segment(), place.local());
+  }
+
+  /**
+   * The centre of a joint.
+   *
+   * @param joint its full name, as in "right hip"
+   * @return the feature
+   */
+  public Feature joint(String joint) {
+    return new Feature.Point(body.tree().distalOf(joint), Vector3D.ZERO);
+  }
+
+  /**
+   * A direction that goes with a segment.
+   *
+   * @param segment its full name, as in "right hand"
+   * @param local in the segment's frame
+   * @return the feature
+   */
+  public Feature direction(String segment, Vector3D local) {
+    return new Feature.Direction(body.tree().indexOf(segment), local);
+  }
+
+  /**
+   * A point is at a place.
+   *
+   * @param what as in "the right hand"
+   * @param where as in "the bar"
+   * @param point which
+   * @param place in the world
+   * @return this
+   */
+  public Statements at(String what, String where, Feature point, Vector3D place) {
+    return along(
+        what, where, point, place, List.of(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K));
+  }
+
+  /**
+   * A point is at a place as far as some directions go: one for a height, two for a line.
+   *
+   * @param what as in "the right hand"
+   * @param where as in "the bar"
+   * @param point which
+   * @param place in the world
+   * @param directions unit vectors
+   * @return this
+   */
+  public Statements along(
+      String what, String where, Feature point, Vector3D place, List<Vector3D> directions) {
+    List<Row> rows = new ArrayList<>();
+    for (Vector3D d : directions) {
+      rows.add(new Row().plus(point, d).equals(place.dotProduct(d)));
+    }
+    return hard(what, where, false, rows);
+  }
+
+  /**
+   * Two points of the body are where each other is, as far as some directions go.
+   *
+   * @param what as in "the right hand"
+   * @param where as in "the bar on the back"
+   * @param one which
+   * @param other which
+   * @param apart how far the first is from the second, as a vector of the world
+   * @param directions unit vectors
+   * @return this
+   */
+  public Statements together(
+      String what,
+      String where,
+      Feature one,
+      Feature other,
+      Vector3D apart,
+      List<Vector3D> directions) {
+    List<Row> rows = new ArrayList<>();
+    for (Vector3D d : directions) {
+      rows.add(new Row().plus(one, d).minus(other, d).equals(apart.dotProduct(d)));
+    }
+    return hard(what, where, false, rows);
+  }
+
+  /**
+   * A point lies at least so far along a direction.
+   *
+   * @param what as in "the right knee"
+   * @param where as in "the floor"
+   * @param point which
+   * @param direction unit vector
+   * @param least metres
+   * @return this
+   */
+  public Statements atLeast(
+      String what, String where, Feature point, Vector3D direction, double least) {
+    slacks.add(0.0);
+    Row row = new Row().plus(point, direction).equals(least);
+    said.add(new Statement(what, where, false, 0, slacks.size() - 1, List.of(row)));
+    return this;
+  }
+
+  /**
+   * A direction of the body points a way of the world.
+   *
+   * @param what as in "the right foot"
+   * @param where as in "its direction"
+   * @param direction of unit length
+   * @param way unit vector
+   * @return this
+   */
+  public Statements points(String what, String where, Feature direction, Vector3D way) {
+    List<Row> rows = new ArrayList<>();
+    for (Vector3D d : List.of(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K)) {
+      rows.add(new Row().plus(direction, d).equals(way.dotProduct(d)));
+    }
+    return hard(what, where, true, rows);
+  }
+
+  /**
+   * A direction of the body has a given part along a way of the world: zero where it is square to
+   * it.
+   *
+   * @param what as in "the right hand"
+   * @param where as in "the bar"
+   * @param direction of unit length
+   * @param way unit vector
+   * @param cosine of the angle between them
+   * @return this
+   */
+  public Statements leans(
+      String what, String where, Feature direction, Vector3D way, double cosine) {
+    return hard(what, where, true, List.of(new Row().plus(direction, way).equals(cosine)));
+  }
+
+  /**
+   * The line between two points leans forward from the vertical, seen from the side.
+   *
+   * @param what as in "the trunk"
+   * @param from its lower end
+   * @param to its upper end
+   * @param lean radians, top forward
+   * @return this
+   */
+  public Statements inclined(String what, Feature from, Feature to, double lean) {
+    Vector3D across = new Vector3D(Math.cos(lean), -Math.sin(lean), 0);
+    return hard(
+        what, "its inclination", false, List.of(new Row().plus(to, across).minus(from, across)));
+  }
+
+  /**
+   * Two directions of the body stand at an angle to each other, or two ways between points have a
+   * scalar product.
+   *
+   * @param what as in "the right forearm"
+   * @param where as in "square to the cable"
+   * @param one feature
+   * @param other feature
+   * @param product their scalar product
+   * @return this
+   */
+  public Statements product(String what, String where, Feature one, Feature other, double product) {
+    return hard(what, where, true, List.of(new Row().product(one, other, 1).equals(product)));
+  }
+
+  /**
+   * Coordinates add up to a value.
+   *
+   * @param what as in "the spine's bend"
+   * @param sum radians
+   * @param names which
+   * @return this
+   */
+  public Statements sum(String what, double sum, String... names) {
+    Row row = new Row().equals(sum);
+    for (String name : names) {
+      row.coordinate(coordinates.indexOf(name), 1);
+    }
+    return hard(what, "what was asked for", true, List.of(row));
+  }
+
+  /**
+   * Parallel forces balance over a point of the ground, seen from the side: body weight and loads
+   * whose lines of force do not depend on the pose.
+   *
+   * @param where as in "the middle of the foot"
+   * @param forward place of that point, metres
+   * @param masses kilograms and the points that carry them, besides the body's own
+   * @return this
+   */
+  public Statements balanced(String where, double forward, List<Carried> masses) {
+    return hard("the balance", where, false, List.of(balance(forward, masses)));
+  }
+
+  /**
+   * The same as a wish.
+   *
+   * @param where as in "the middle of the foot"
+   * @param forward place of that point, metres
+   * @param masses kilograms and the points that carry them, besides the body's own
+   * @param weight how much a metre off it matters beside a radian off a usual angle
+   * @return this
+   */
+  public Statements ratherBalanced(
+      String where, double forward, List<Carried> masses, double weight) {
+    said.add(
+        new Statement("the balance", where, false, weight, -1, List.of(balance(forward, masses))));
+    return this;
+  }
+
+  /**
+   * A mass that hangs on a point of the body.
+   *
+   * @param kilograms mass
+   * @param point which
+   */
+  public record Carried(double kilograms, Feature point) {}
+
+  private Row balance(double forward, List<Carried> masses) {
+    double own = body.tree().mass();
+    double all = own + masses.stream().mapToDouble(Carried::kilograms).sum();
+    Row row =
+        new Row()
+            .plus(new Feature.CentreOfMass(), Vector3D.PLUS_I.scalarMultiply(own / all))
+            .equals(forward);
+    for (Carried carried : masses) {
+      row.plus(carried.point(), Vector3D.PLUS_I.scalarMultiply(carried.kilograms() / all));
+    }
+    return row;
+  }
+
+  /**
+   * A wish: a feature along a direction comes near a value.
+   *
+   * @param feature point or direction
+   * @param direction unit vector
+   * @param value metres, or a cosine
+   * @param weight how much a metre off it matters beside a radian off a usual angle
+   * @return this
+   */
+  public Statements rather(Feature feature, Vector3D direction, double value, double weight) {
+    return wish(weight, new Row().plus(feature, direction).equals(value));
+  }
+
+  /**
+   * A wish: a coordinate follows others in proportion, and a product of two directions.
+   *
+   * @param weight how much a radian off it matters beside a radian off a usual angle
+   * @param constant added to the rest
+   * @param one direction, with {@code other} and its factor
+   * @param other direction
+   * @param factor times their product
+   * @param name the coordinate that follows
+   * @return this
+   */
+  public Statements follows(
+      double weight, double constant, Feature one, Feature other, double factor, String name) {
+    Row row = new Row().coordinate(coordinates.indexOf(name), 1).equals(constant);
+    return wish(weight, row.product(one, other, -factor));
+  }
+
+  /**
+   * A wish: two coordinates keep a proportion.
+   *
+   * @param weight how much a radian off it matters beside a radian off a usual angle
+   * @param one the first
+   * @param factor of the first
+   * @param other the second, which comes near factor times the first
+   * @return this
+   */
+  public Statements proportion(double weight, String one, double factor, String other) {
+    return wish(
+        weight,
+        new Row()
+            .coordinate(coordinates.indexOf(other), 1)
+            .coordinate(coordinates.indexOf(one), -factor));
+  }
+
+  private Statements wish(double weight, Row row) {
+    said.add(new Statement("a wish", "", true, weight, -1, List.of(row)));
+    return this;
+  }
+
+  private Statements hard(String what, String where, boolean turning, List<Row> rows) {
+    said.add(new Statement(what, where, turning, 0, -1, List.copyOf(rows)));
+    return this;
+  }
+
+  /**
+   * Whose segments.
+   *
+   * @return the tree
+   */
+  public SegmentTree tree() {
+    return body.tree();
+  }
+}
