@@ -199,7 +199,7 @@ final class PoseProblem {
         }
       }
     }
-    scene.curve(forces, matrix, unknowns);
+    new Curving(scene, matrix, unknowns).add(forces);
   }
 
   private void add(

@@ -19,21 +19,21 @@ import org.leverbook.pose.Kinematics;
  */
 final class Scene {
 
-  private final Coordinates coordinates;
+  final Coordinates coordinates;
   private final int count;
-  private final Kinematics kinematics;
+  final Kinematics kinematics;
   private final FlatTree flat;
-  private final List<Feature> features = new ArrayList<>();
-  private final Map<Feature, Integer> index = new LinkedHashMap<>();
-  private int[][] chains;
-  private final int[][] carriers;
-  private final int[] holder;
+  final List<Feature> features = new ArrayList<>();
+  final Map<Feature, Integer> index = new LinkedHashMap<>();
+  int[][] chains;
+  final int[][] carriers;
+  final int[] holder;
   private final double[] angles;
-  private final double[] place = new double[3];
+  final double[] place = new double[3];
   private final double[] rows = new double[9];
   private final double[] attitude;
-  private final double[] rootAxes = new double[9];
-  private final double[] beyond;
+  final double[] rootAxes = new double[9];
+  final double[] beyond;
   double[] values;
   double[] slopes;
 
@@ -268,133 +268,6 @@ final class Scene {
           values[3 * i + 2] - place[2]);
     }
     moved(i);
-  }
-
-  /**
-   * Adds how the slopes themselves turn: the sum over features of force · d²v/dx², into the lower
-   * half of a matrix. Where one angle carries another, the second derivative of a point p is a × (b
-   * × (p - c)), a the axis of the carrying one.
-   *
-   * @param forces three a feature; spent on the parts of ways
-   * @param matrix n by n, row by row
-   * @param n its width
-   */
-  void curve(double[] forces, double[] matrix, int n) {
-    for (int i = features.size() - 1; i >= 0; i--) {
-      double fx = forces[3 * i];
-      double fy = forces[3 * i + 1];
-      double fz = forces[3 * i + 2];
-      if (fx == 0 && fy == 0 && fz == 0) {
-        continue;
-      }
-      Feature feature = features.get(i);
-      if (feature instanceof Feature.Way way) {
-        push(forces, index.get(way.to()), fx, fy, fz);
-        push(forces, index.get(way.from()), -fx, -fy, -fz);
-      } else if (feature instanceof Feature.CentreOfMass) {
-        double all = beyond[0];
-        for (int a = 0; a < angles.length; a++) {
-          if (coordinates.driver[a] >= 0) {
-            int s = holder[a];
-            double mass = beyond[4 * s];
-            double dx = beyond[4 * s + 1] - mass * kinematics.origin(s, 0);
-            double dy = beyond[4 * s + 2] - mass * kinematics.origin(s, 1);
-            double dz = beyond[4 * s + 3] - mass * kinematics.origin(s, 2);
-            carried(carriers[a], 0, a, dx / all, dy / all, dz / all, fx, fy, fz, matrix, n);
-          }
-        }
-        rootPairs(i, true, fx, fy, fz, matrix, n);
-      } else {
-        boolean point = feature instanceof Feature.Point;
-        int[] chain = chains[i];
-        for (int c = 0; c < chain.length; c++) {
-          int a = chain[c];
-          int s = holder[a];
-          double dx = values[3 * i] - (point ? kinematics.origin(s, 0) : 0);
-          double dy = values[3 * i + 1] - (point ? kinematics.origin(s, 1) : 0);
-          double dz = values[3 * i + 2] - (point ? kinematics.origin(s, 2) : 0);
-          carried(chain, c, a, dx, dy, dz, fx, fy, fz, matrix, n);
-        }
-        rootPairs(i, point, fx, fy, fz, matrix, n);
-      }
-    }
-  }
-
-  private static void push(double[] forces, int feature, double x, double y, double z) {
-    forces[3 * feature] += x;
-    forces[3 * feature + 1] += y;
-    forces[3 * feature + 2] += z;
-  }
-
-  /** One angle with all that carry it, from its own place in a chain on, and with the root. */
-  private void carried(
-      int[] chain,
-      int from,
-      int angle,
-      double dx,
-      double dy,
-      double dz,
-      double fx,
-      double fy,
-      double fz,
-      double[] matrix,
-      int n) {
-    double g = coordinates.gain[angle];
-    int j = coordinates.driver[angle];
-    double bx = g * kinematics.axis(angle, 0);
-    double by = g * kinematics.axis(angle, 1);
-    double bz = g * kinematics.axis(angle, 2);
-    double vx = by * dz - bz * dy;
-    double vy = bz * dx - bx * dz;
-    double vz = bx * dy - by * dx;
-    // force · (a × v) = a · (v × force)
-    double wx = vy * fz - vz * fy;
-    double wy = vz * fx - vx * fz;
-    double wz = vx * fy - vy * fx;
-    for (int c = from; c < chain.length; c++) {
-      int a = chain[c];
-      double both =
-          coordinates.gain[a]
-              * (kinematics.axis(a, 0) * wx
-                  + kinematics.axis(a, 1) * wy
-                  + kinematics.axis(a, 2) * wz);
-      addPair(matrix, n, coordinates.driver[a], j, a == angle ? both : 2 * both);
-    }
-    for (int r = 0; r < 3; r++) {
-      double both = rootAxes[3 * r] * wx + rootAxes[3 * r + 1] * wy + rootAxes[3 * r + 2] * wz;
-      addPair(matrix, n, 3 + r, j, 2 * both);
-    }
-  }
-
-  private void rootPairs(
-      int i, boolean point, double fx, double fy, double fz, double[] matrix, int n) {
-    double dx = values[3 * i] - (point ? place[0] : 0);
-    double dy = values[3 * i + 1] - (point ? place[1] : 0);
-    double dz = values[3 * i + 2] - (point ? place[2] : 0);
-    for (int b = 0; b < 3; b++) {
-      double bx = rootAxes[3 * b];
-      double by = rootAxes[3 * b + 1];
-      double bz = rootAxes[3 * b + 2];
-      double vx = by * dz - bz * dy;
-      double vy = bz * dx - bx * dz;
-      double vz = bx * dy - by * dx;
-      double wx = vy * fz - vz * fy;
-      double wy = vz * fx - vx * fz;
-      double wz = vx * fy - vy * fx;
-      for (int a = 0; a <= b; a++) {
-        double both = rootAxes[3 * a] * wx + rootAxes[3 * a + 1] * wy + rootAxes[3 * a + 2] * wz;
-        addPair(matrix, n, 3 + a, 3 + b, a == b ? both : 2 * both);
-      }
-    }
-  }
-
-  /** A quadratic form's term x_i x_j with factor whole/2 into the lower half of its matrix. */
-  private static void addPair(double[] matrix, int n, int i, int j, double whole) {
-    if (i == j) {
-      matrix[i * n + i] += whole;
-    } else {
-      matrix[Math.max(i, j) * n + Math.min(i, j)] += whole / 2;
-    }
   }
 
   private void turned(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
-import org.leverbook.body.Place;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.pose.Frame;
 import org.leverbook.quantity.Refused;
@@ -142,37 +141,6 @@ public final class Statements {
     high[i] = Math.max(low[i], Math.min(high[i], most));
     usual[i] = Math.max(low[i], Math.min(high[i], usual[i]));
     return this;
-  }
-
-  /**
-   * A point that goes with the body.
-   *
-   * @param place its segment and where in it
-   * @return the feature
-   */
-  public static Feature point(Place place) {
-    return new Feature.Point(place.segment(), place.local());
-  }
-
-  /**
-   * The centre of a joint.
-   *
-   * @param joint its full name, as in "right hip"
-   * @return the feature
-   */
-  public Feature joint(String joint) {
-    return new Feature.Point(body.tree().distalOf(joint), Vector3D.ZERO);
-  }
-
-  /**
-   * A direction that goes with a segment.
-   *
-   * @param segment its full name, as in "right hand"
-   * @param local in the segment's frame
-   * @return the feature
-   */
-  public Feature direction(String segment, Vector3D local) {
-    return new Feature.Direction(body.tree().indexOf(segment), local);
   }
 
   /**
@@ -339,8 +307,8 @@ public final class Statements {
    * @param masses kilograms and the points that carry them, besides the body's own
    * @return this
    */
-  public Statements balanced(String where, double forward, List<Carried> masses) {
-    return hard("the balance", where, false, List.of(balance(forward, masses)));
+  public Statements balanced(String where, double forward, List<Features.Carried> masses) {
+    return hard("the balance", where, false, List.of(Features.balance(body, forward, masses)));
   }
 
   /**
@@ -353,31 +321,16 @@ public final class Statements {
    * @return this
    */
   public Statements ratherBalanced(
-      String where, double forward, List<Carried> masses, double weight) {
+      String where, double forward, List<Features.Carried> masses, double weight) {
     said.add(
-        new Statement("the balance", where, false, weight, -1, List.of(balance(forward, masses))));
+        new Statement(
+            "the balance",
+            where,
+            false,
+            weight,
+            -1,
+            List.of(Features.balance(body, forward, masses))));
     return this;
-  }
-
-  /**
-   * A mass that hangs on a point of the body.
-   *
-   * @param kilograms mass
-   * @param point which
-   */
-  public record Carried(double kilograms, Feature point) {}
-
-  private Row balance(double forward, List<Carried> masses) {
-    double own = body.tree().mass();
-    double all = own + masses.stream().mapToDouble(Carried::kilograms).sum();
-    Row row =
-        new Row()
-            .plus(new Feature.CentreOfMass(), Vector3D.PLUS_I.scalarMultiply(own / all))
-            .equals(forward);
-    for (Carried carried : masses) {
-      row.plus(carried.point(), Vector3D.PLUS_I.scalarMultiply(carried.kilograms() / all));
-    }
-    return row;
   }
 
   /**
@@ -437,12 +390,7 @@ public final class Statements {
     return this;
   }
 
-  /**
-   * Whose segments.
-   *
-   * @return the tree
-   */
-  public SegmentTree tree() {
+  SegmentTree tree() {
     return body.tree();
   }
 }

@@ -38,22 +38,29 @@ class PoseSolverTest {
     s.along(
         "the hips",
         "their height",
-        s.joint("right hip"),
+        Features.joint(body, "right hip"),
         new Vector3D(0, hipHeight, 0),
         List.of(Vector3D.PLUS_J));
-    s.at("the right ankle", "its place", s.joint("right ankle"), ankle);
-    s.points("the right foot", "flat", s.direction("right foot", Vector3D.PLUS_J), Vector3D.PLUS_J);
+    s.at("the right ankle", "its place", Features.joint(body, "right ankle"), ankle);
     s.points(
-        "the right foot", "ahead", s.direction("right foot", Vector3D.PLUS_I), Vector3D.PLUS_I);
+        "the right foot",
+        "flat",
+        Features.direction(body, "right foot", Vector3D.PLUS_J),
+        Vector3D.PLUS_J);
+    s.points(
+        "the right foot",
+        "ahead",
+        Features.direction(body, "right foot", Vector3D.PLUS_I),
+        Vector3D.PLUS_I);
     s.at(
         "the right hand",
         "the bar",
-        Statements.point(body.place(Site.HAND, Side.RIGHT)),
+        Features.point(body.place(Site.HAND, Side.RIGHT)),
         new Vector3D(0, 0.225, 0.24));
     s.points(
         "the right hand",
         "the bar's line",
-        s.direction("right hand", Vector3D.PLUS_K),
+        Features.direction(body, "right hand", Vector3D.PLUS_K),
         Vector3D.MINUS_K);
     return s;
   }
@@ -123,8 +130,8 @@ class PoseSolverTest {
     said.product(
         "a",
         "b",
-        said.direction("right hand", Vector3D.PLUS_K),
-        new Feature.Way(said.joint("right hip"), said.joint("right elbow")),
+        Features.direction(body, "right hand", Vector3D.PLUS_K),
+        new Feature.Way(Features.joint(body, "right hip"), Features.joint(body, "right elbow")),
         0.2);
     PoseProblem p = new PoseProblem(said);
     Random random = new Random(4);
