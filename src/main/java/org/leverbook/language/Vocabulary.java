@@ -21,7 +21,7 @@ import org.leverbook.study.Sweep;
  *
  * <p>Promises: nothing to extend, no annotations, no second syntax, it is just Java.
  */
-public final class Vocabulary extends MovementWords {
+public final class Vocabulary extends PullLiftWords {
 
   /** A man's lengths and masses. */
   public static final Sex MALE = Sex.MALE;

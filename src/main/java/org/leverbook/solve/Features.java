@@ -16,7 +16,7 @@ public final class Features {
    * @param place its segment and where in it
    * @return the feature
    */
-  public static Feature point(Place place) {
+  public static Feature.Point point(Place place) {
     return new Feature.Point(place.segment(), place.local());
   }
 
@@ -27,7 +27,7 @@ public final class Features {
    * @param joint its full name, as in "right hip"
    * @return the feature
    */
-  public static Feature joint(Body body, String joint) {
+  public static Feature.Point joint(Body body, String joint) {
     return new Feature.Point(body.tree().distalOf(joint), Vector3D.ZERO);
   }
 
@@ -51,17 +51,32 @@ public final class Features {
    */
   public record Carried(double kilograms, Feature point) {}
 
-  /** How far the common centre of body and masses is ahead of a place, as a row. */
-  static Row balance(Body body, double forward, List<Carried> masses) {
+  /**
+   * A force of given size and direction on a point of the body.
+   *
+   * @param weight force over gravity, kilograms, in the world: a hanging mass pulls (0, -m, 0)
+   * @param point which
+   */
+  public record Pulled(Vector3D weight, Feature point) {}
+
+  /**
+   * How far ahead of a place on the ground weight and pulls act together, seen from the side, as a
+   * row in metres: their moment about that place over the weight.
+   */
+  static Row balance(Body body, double forward, List<Carried> masses, List<Pulled> pulls) {
     double own = body.tree().mass();
     double all = own + masses.stream().mapToDouble(Carried::kilograms).sum();
-    Row row =
-        new Row()
-            .plus(new Feature.CentreOfMass(), Vector3D.PLUS_I.scalarMultiply(own / all))
-            .equals(forward);
+    double target = forward;
+    Row row = new Row().plus(new Feature.CentreOfMass(), Vector3D.PLUS_I.scalarMultiply(own / all));
     for (Carried carried : masses) {
       row.plus(carried.point(), Vector3D.PLUS_I.scalarMultiply(carried.kilograms() / all));
     }
-    return row;
+    for (Pulled pulled : pulls) {
+      Vector3D f = pulled.weight().scalarMultiply(1 / all);
+      // A downward pull ahead and a forward pull above the ground both tip forward.
+      row.plus(pulled.point(), new Vector3D(-f.getY(), f.getX(), 0));
+      target -= f.getY() * forward;
+    }
+    return row.equals(target);
   }
 }

@@ -16,15 +16,12 @@ import org.leverbook.quantity.Refused;
  * <p>Lengths in metres, angles in radians, directions of the world: x forward, y up, z to the
  * person's right. Collected once, then given to a {@link PoseSolver}.
  */
-public final class Statements {
+public final class Statements extends Wishes {
 
   /** Hardly any wish at all: only makes the answer one. */
   private static final double FAINT = 0.01;
 
-  private final Body body;
-  private final Coordinates coordinates;
   private final Frame attitude;
-  private final List<Statement> said = new ArrayList<>();
   private final List<Double> slacks = new ArrayList<>();
   final double[] low;
   final double[] high;
@@ -40,8 +37,7 @@ public final class Statements {
    *     lying on the back
    */
   public Statements(Body body, Coordinates coordinates, Frame attitude) {
-    this.body = body;
-    this.coordinates = coordinates;
+    super(body, coordinates);
     this.attitude = attitude;
     int n = coordinates.count();
     low = new double[n];
@@ -125,6 +121,21 @@ public final class Statements {
     high[i] = value;
     usual[i] = value;
     return this;
+  }
+
+  /**
+   * All coordinates that are free keep to given values, and nothing else is wished: what was wished
+   * is in the values already.
+   *
+   * @param values one a coordinate
+   * @param strength how strongly, where nothing stronger was said
+   */
+  public void keepTo(double[] values, double strength) {
+    said.removeIf(s -> !s.mustHold());
+    for (int i = 0; i < usual.length; i++) {
+      usual[i] = Math.max(low[i], Math.min(high[i], values[i]));
+      stiffness[i] = Math.max(stiffness[i], strength);
+    }
   }
 
   /**
@@ -299,90 +310,19 @@ public final class Statements {
   }
 
   /**
-   * Parallel forces balance over a point of the ground, seen from the side: body weight and loads
-   * whose lines of force do not depend on the pose.
+   * Weight and pulls balance over a point of the ground, seen from the side. Said again, it takes
+   * the place of what was said before.
    *
    * @param where as in "the middle of the foot"
    * @param forward place of that point, metres
    * @param masses kilograms and the points that carry them, besides the body's own
+   * @param pulls other forces and the places of the body that they act on
    * @return this
    */
-  public Statements balanced(String where, double forward, List<Features.Carried> masses) {
-    return hard("the balance", where, false, List.of(Features.balance(body, forward, masses)));
-  }
-
-  /**
-   * The same as a wish.
-   *
-   * @param where as in "the middle of the foot"
-   * @param forward place of that point, metres
-   * @param masses kilograms and the points that carry them, besides the body's own
-   * @param weight how much a metre off it matters beside a radian off a usual angle
-   * @return this
-   */
-  public Statements ratherBalanced(
-      String where, double forward, List<Features.Carried> masses, double weight) {
-    said.add(
-        new Statement(
-            "the balance",
-            where,
-            false,
-            weight,
-            -1,
-            List.of(Features.balance(body, forward, masses))));
-    return this;
-  }
-
-  /**
-   * A wish: a feature along a direction comes near a value.
-   *
-   * @param feature point or direction
-   * @param direction unit vector
-   * @param value metres, or a cosine
-   * @param weight how much a metre off it matters beside a radian off a usual angle
-   * @return this
-   */
-  public Statements rather(Feature feature, Vector3D direction, double value, double weight) {
-    return wish(weight, new Row().plus(feature, direction).equals(value));
-  }
-
-  /**
-   * A wish: a coordinate follows others in proportion, and a product of two directions.
-   *
-   * @param weight how much a radian off it matters beside a radian off a usual angle
-   * @param constant added to the rest
-   * @param one direction, with {@code other} and its factor
-   * @param other direction
-   * @param factor times their product
-   * @param name the coordinate that follows
-   * @return this
-   */
-  public Statements follows(
-      double weight, double constant, Feature one, Feature other, double factor, String name) {
-    Row row = new Row().coordinate(coordinates.indexOf(name), 1).equals(constant);
-    return wish(weight, row.product(one, other, -factor));
-  }
-
-  /**
-   * A wish: two coordinates keep a proportion.
-   *
-   * @param weight how much a radian off it matters beside a radian off a usual angle
-   * @param one the first
-   * @param factor of the first
-   * @param other the second, which comes near factor times the first
-   * @return this
-   */
-  public Statements proportion(double weight, String one, double factor, String other) {
-    return wish(
-        weight,
-        new Row()
-            .coordinate(coordinates.indexOf(other), 1)
-            .coordinate(coordinates.indexOf(one), -factor));
-  }
-
-  private Statements wish(double weight, Row row) {
-    said.add(new Statement("a wish", "", true, weight, -1, List.of(row)));
-    return this;
+  public Statements balanced(
+      String where, double forward, List<Features.Carried> masses, List<Features.Pulled> pulls) {
+    said.removeIf(s -> s.what().equals(BALANCE) && s.mustHold());
+    return hard(BALANCE, where, false, List.of(Features.balance(body, forward, masses, pulls)));
   }
 
   private Statements hard(String what, String where, boolean turning, List<Row> rows) {

@@ -126,7 +126,11 @@ class PoseSolverTest {
   @Test
   void curvesAreThoseOfTheSlopes() {
     Statements said = hinge(body, 0.58);
-    said.balanced("the middle", 0, List.of());
+    said.balanced(
+        "the middle",
+        0,
+        List.of(new Features.Carried(20, Features.joint(body, "right hip"))),
+        List.of(new Features.Pulled(new Vector3D(3, 4, 5), Features.joint(body, "right elbow"))));
     said.product(
         "a",
         "b",

@@ -1,0 +1,118 @@
+package org.leverbook.lift;
+
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Side;
+import org.leverbook.body.Site;
+import org.leverbook.solve.Feature;
+
+/** Puts hands on bars and handles in a posture. */
+final class Hands {
+
+  /** Hands this much outside the shoulder joints, each, metres: common practice, no source. */
+  static final double USUAL_OUTSIDE = 0.04;
+
+  private Hands() {}
+
+  /** The usual width between the hands: a little wider than the shoulders. */
+  static double usualWidth(Posture p) {
+    return 2 * (p.links().shoulderHalfWidth() + USUAL_OUTSIDE);
+  }
+
+  /**
+   * Both hands on a straight bar across the body, at a place.
+   *
+   * @param p the posture
+   * @param forward of the bar's axis, metres
+   * @param up of the bar's axis, metres
+   * @param width between the middles of the hands, metres
+   * @param grip overhand or underhand
+   */
+  static void onBar(Posture p, double forward, double up, double width, Grip grip) {
+    for (Side side : p.sides()) {
+      p.statements()
+          .at(
+              "the " + side.of("hand"),
+              "the bar",
+              p.place(Site.HAND, side),
+              new Vector3D(forward, up, side.sign() * width / 2));
+      along(p, side, grip);
+    }
+  }
+
+  /**
+   * Both hands somewhere on a straight bar across the body, so far apart.
+   *
+   * @param p the posture
+   * @param width between the middles of the hands, metres
+   * @param grip overhand or underhand
+   */
+  static void apart(Posture p, double width, Grip grip) {
+    for (Side side : p.sides()) {
+      p.statements()
+          .along(
+              "the " + side.of("hand"),
+              "its place on the bar",
+              p.place(Site.HAND, side),
+              new Vector3D(0, 0, side.sign() * width / 2),
+              List.of(Vector3D.PLUS_K));
+      along(p, side, grip);
+    }
+  }
+
+  /** The hand's line runs along a bar that lies across; a neutral grip turns the forearm only. */
+  static void along(Posture p, Side side, Grip grip) {
+    p.usually(JointId.FOREARM, side, "rotation", Math.toDegrees(grip.pronation()), 0.1);
+    if (grip.across() != 0) {
+      Feature line = p.direction(side.of("hand"), Vector3D.PLUS_K);
+      p.statements()
+          .points(
+              "the " + side.of("hand"),
+              "the line of the bar",
+              line,
+              Vector3D.PLUS_K.scalarMultiply(grip.across()));
+    }
+  }
+
+  /** The forearms rather stand upright under or over the bar, seen from the side and from ahead. */
+  static void forearmUpright(Posture p, double weight) {
+    for (Side side : p.sides()) {
+      Feature forearm = p.direction(side.of("forearm"), Vector3D.PLUS_J);
+      p.statements().rather(forearm, Vector3D.PLUS_I, 0, weight);
+      p.statements().rather(forearm, Vector3D.PLUS_K, 0, weight / 2);
+    }
+  }
+
+  /** Between start and finish the hands go straight, seen from the side. */
+  static void straightWay(Posture p) {
+    for (Side side : p.sides()) {
+      p.straight(
+          "the " + side.of("hand"),
+          p.place(Site.HAND, side),
+          List.of(Vector3D.PLUS_I, Vector3D.PLUS_J));
+    }
+  }
+
+  /** The arm is straight. */
+  static void straight(Posture p) {
+    p.exactly(JointId.ELBOW, "flexion", 0);
+  }
+
+  /**
+   * The upper arm stands off the trunk: seen along the trunk's own axis the angle between the upper
+   * arm and the trunk, radians; a wish.
+   */
+  static void elbowsOut(Posture p, double radians, double weight) {
+    for (Side side : p.sides()) {
+      // The arm's line runs down from the shoulder: its part sideways is the sine of the angle.
+      Feature arm = p.direction(side.of("upper arm"), Vector3D.MINUS_J);
+      p.statements()
+          .rather(
+              arm,
+              Vector3D.PLUS_K.scalarMultiply(side.sign()),
+              Math.sin(Math.min(radians, Math.PI / 2)),
+              weight);
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package org.leverbook.lift;
+
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Side;
+
+/** Legs of lifters who stand, in a posture. */
+final class Legs {
+
+  private Legs() {}
+
+  /**
+   * The thighs are so far below level; negative stays above.
+   *
+   * @param p the posture
+   * @param below radians
+   */
+  static void thighs(Posture p, double below) {
+    for (Side side : p.sides()) {
+      thigh(p, side, below);
+    }
+  }
+
+  /** One thigh is so far below level. */
+  static void thigh(Posture p, Side side, double below) {
+    p.statements()
+        .leans(
+            "the " + side.of("thigh"),
+            "its depth",
+            p.direction(side.of("thigh"), Vector3D.PLUS_J),
+            Vector3D.PLUS_J,
+            -Math.sin(below));
+  }
+}

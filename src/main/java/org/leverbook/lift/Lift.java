@@ -1,0 +1,213 @@
+package org.leverbook.lift;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.leverbook.body.Body;
+import org.leverbook.body.Person;
+import org.leverbook.display.Shown;
+import org.leverbook.load.Load;
+import org.leverbook.quantity.Ask;
+import org.leverbook.quantity.Refused;
+import org.leverbook.statics.Movement;
+import org.leverbook.statics.Position;
+import org.leverbook.statics.Tempo;
+import org.leverbook.support.Support;
+
+/**
+ * A ready-made lift: a short recipe from what a coach says to positions, from start to finish.
+ *
+ * <p>A value: each word changes one setting and gives a new lift. What is not said keeps the
+ * recipe's usual value. A position is solved when it is asked for; one that a real person cannot
+ * get into is refused with what misses, by how much, and which joint's range stops it.
+ *
+ * @param <L> the lift itself
+ */
+public abstract class Lift<L extends Lift<L>> implements Shown {
+
+  private final Setup setup;
+  private final Way way;
+
+  /** A lift as it was said. */
+  Lift(Setup setup) {
+    this.setup = setup;
+    this.way = new Way(this);
+  }
+
+  /** Nothing said yet. */
+  static Setup nothingSaid(Person lifter) {
+    return Setup.of(Ask.present("lifter", lifter, "person(MALE, kg(85), cm(178))").body());
+  }
+
+  /** The same lift, said otherwise. */
+  abstract L changed(Setup changed);
+
+  /**
+   * What a coach calls it.
+   *
+   * @return as in "bench press"
+   */
+  public abstract String name();
+
+  /**
+   * What it is for.
+   *
+   * @return one line
+   */
+  public abstract String purpose();
+
+  /**
+   * Where the usual posture comes from.
+   *
+   * @return a published source, or "common practice, no source"
+   */
+  public abstract String source();
+
+  /** Whether left and right go alike. */
+  boolean bothSidesAlike() {
+    return true;
+  }
+
+  /**
+   * Says the posture at one share of the way, what is lifted and what carries.
+   *
+   * @param p takes what is said
+   */
+  abstract void say(Posture p);
+
+  Setup setup() {
+    return setup;
+  }
+
+  /**
+   * Where the lift starts.
+   *
+   * @return the position, solved and its moments computed
+   * @throws Refused if nobody of this build gets there; says by how much and what stops it
+   */
+  public Position start() {
+    return way.at(0, "start");
+  }
+
+  /**
+   * Half-way from start to finish.
+   *
+   * @return the position, solved and its moments computed
+   * @throws Refused if nobody of this build gets there; says by how much and what stops it
+   */
+  public Position middle() {
+    return way.at(0.5, "middle");
+  }
+
+  /**
+   * Where the lift ends.
+   *
+   * @return the position, solved and its moments computed
+   * @throws Refused if nobody of this build gets there; says by how much and what stops it
+   */
+  public Position finish() {
+    return way.at(1, "finish");
+  }
+
+  /**
+   * A share of the way from start to finish.
+   *
+   * @param share 0 to 100 %, as in {@code percent(30)}
+   * @return the position, solved and its moments computed
+   * @throws Refused if the share is missing or outside, or nobody of this build gets there
+   */
+  public Position at(Quantity<Dimensionless> share) {
+    double part = Ask.share("share of the way", share, 0, 1);
+    return way.at(part, String.format(Locale.ROOT, "%.0f %%", 100 * part));
+  }
+
+  /**
+   * The whole way at a tempo.
+   *
+   * @param tempo as in {@code smooth(seconds(1.5))}
+   * @return the movement, from start to finish
+   */
+  public Movement moving(Tempo tempo) {
+    return Movement.of(name(), tempo, share -> way.at(share, "moving"));
+  }
+
+  /**
+   * With further loads: a band, chains, a vest.
+   *
+   * @param more as in {@code vest(kg(10))}
+   * @return the changed lift
+   */
+  public L with(Load... more) {
+    return changed(setup.with(more));
+  }
+
+  /**
+   * With further supports.
+   *
+   * @param more as in {@code chestPad(deg(45))}
+   * @return the changed lift
+   */
+  public L on(Support... more) {
+    return changed(setup.on(more));
+  }
+
+  /**
+   * Whose lift it is.
+   *
+   * @return the body
+   */
+  public Body body() {
+    return setup.body();
+  }
+
+  /**
+   * Its settings with the values in use, said or usual.
+   *
+   * @return as in "grip width 49.3 cm, bench angle 0°"
+   */
+  public String settings() {
+    Posture posture = new Posture(setup, 0, bothSidesAlike(), List.of());
+    say(posture);
+    return text(posture.used());
+  }
+
+  private static String text(Map<Setting, Double> used) {
+    return used.entrySet().stream()
+        .map(e -> e.getKey().text(e.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Changes one setting of a lift. */
+  @SuppressWarnings("unchecked")
+  static <T> T said(Object lift, Setting setting, double value) {
+    Lift<?> asked = (Lift<?>) lift;
+    return (T) asked.changed(asked.setup.said(setting, value));
+  }
+
+  /** Changes something else of a lift. */
+  @SuppressWarnings("unchecked")
+  static <T> T changed(Object lift, java.util.function.UnaryOperator<Setup> change) {
+    Lift<?> asked = (Lift<?>) lift;
+    return (T) asked.changed(change.apply(asked.setup));
+  }
+
+  @Override
+  public String text() {
+    List<String> lines =
+        List.of(
+            name() + ": " + body().person().text(),
+            purpose(),
+            settings(),
+            "posture: " + source(),
+            "start(), middle(), finish() and at(percent(30)) give positions");
+    return lines.stream().filter(l -> !l.isEmpty()).collect(Collectors.joining("\n"));
+  }
+
+  @Override
+  public String toString() {
+    return text();
+  }
+}

@@ -1,0 +1,221 @@
+package org.leverbook.lift;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.JointId;
+import org.leverbook.body.SegmentTree;
+import org.leverbook.body.Side;
+import org.leverbook.load.Force;
+import org.leverbook.load.Gravity;
+import org.leverbook.load.Load;
+import org.leverbook.pose.Placement;
+import org.leverbook.pose.Pose;
+import org.leverbook.quantity.Refused;
+import org.leverbook.solve.Answer;
+import org.leverbook.solve.Feature;
+import org.leverbook.solve.Features;
+import org.leverbook.solve.PoseSolver;
+import org.leverbook.solve.Statements;
+import org.leverbook.statics.Fact;
+import org.leverbook.statics.Position;
+import org.leverbook.support.Support;
+
+/**
+ * The way of one lift from start to finish.
+ *
+ * <p>Start and finish are solved first. Between them the recipe's conditions hold as well, and what
+ * they leave open keeps to the mixture of start and finish, so that the way is smooth. Where loads
+ * that are no dead weights count for the balance, their pull is taken at the last pose and the pose
+ * solved again until it no longer changes.
+ */
+final class Way {
+
+  /** How strongly a pose between keeps to the mixture of start and finish. */
+  private static final double KEEPS = 0.3;
+
+  /** The share of the trunk's lean that the neck gives back: common practice, no source. */
+  private static final double NECK_GIVES = 0.4;
+
+  /** Lying down there is no looking ahead, radians. */
+  private static final double MOST_LEAN = Math.toRadians(85);
+
+  private static final int MOST_ROUNDS = 30;
+
+  /** The balance is found when it moves less than this, metres. */
+  private static final double STILL = 1e-8;
+
+  private final Lift<?> lift;
+  private volatile Answer start;
+  private volatile Answer finish;
+
+  Way(Lift<?> lift) {
+    this.lift = lift;
+  }
+
+  Position at(double share, String name) {
+    Posture posture;
+    Answer answer;
+    if (share == 0 || share == 1) {
+      posture = said(share, List.of());
+      answer = end(share, posture);
+    } else {
+      Answer from = end(0, said(0, List.of()));
+      Answer to = end(1, said(1, List.of()));
+      posture = said(share, List.of(from.pose().placed(), to.pose().placed()));
+      double[] between = new double[from.values().length];
+      for (int i = 0; i < between.length; i++) {
+        between[i] = from.values()[i] + share * (to.values()[i] - from.values()[i]);
+      }
+      answer = solved(posture, between, share);
+    }
+    return position(posture, answer, lift.name() + ", " + name);
+  }
+
+  private Posture said(double share, List<Placement> ends) {
+    Posture posture = new Posture(lift.setup(), share, lift.bothSidesAlike(), ends);
+    lift.say(posture);
+    lift.setup().more().forEach(posture::lifts);
+    lift.setup().supports().forEach(posture::on);
+    return posture;
+  }
+
+  private Answer end(double share, Posture posture) {
+    if (share == 0) {
+      start = start == null ? solved(posture, null, 0) : start;
+      return start;
+    }
+    finish = finish == null ? solved(posture, null, 1) : finish;
+    return finish;
+  }
+
+  private Answer solved(Posture posture, double[] between, double share) {
+    Statements said = posture.statements();
+    if (between != null) {
+      said.keepTo(between, KEEPS);
+    }
+    Answer answer = null;
+    List<Force> pulls = List.of();
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      if (posture.balance() != null) {
+        said.balanced(
+            "the foot",
+            posture.balance(),
+            posture.carried(),
+            pulls.isEmpty() ? List.of() : weights(pulls, answer.pose().placed()));
+      }
+      PoseSolver solver = new PoseSolver(said);
+      answer = answer == null ? solver.solve() : solver.solveFrom(answer);
+      if (!answer.met()) {
+        throw new Refused(
+            String.format(
+                Locale.ROOT,
+                "%s at %.0f %% of the way: %s. Change a setting that gives way: %s.",
+                capital(lift.name()),
+                100 * share,
+                answer.sentence(),
+                lift.settings().isEmpty() ? "loads or build" : lift.settings()));
+      }
+      List<Force> now =
+          posture.balance() == null ? List.of() : steady(posture, answer.pose().placed());
+      if (round > 0 && change(pulls, now) < STILL) {
+        return answer;
+      }
+      pulls = now;
+      if (round == 0 && between == null) {
+        look(said, answer.pose().placed());
+      }
+    }
+    return answer;
+  }
+
+  /**
+   * Eyes ahead: the neck gives back a part of the trunk's lean, as found in the first round, so
+   * that the head's wish moves nothing below it.
+   */
+  private static void look(Statements said, Placement where) {
+    Vector3D up = where.frame(where.tree().indexOf("T1")).y();
+    double lean = Math.atan2(up.getX(), up.getY());
+    double back = Math.abs(lean) > MOST_LEAN ? 0 : NECK_GIVES * lean;
+    said.usually("neck flexion", -back, Posture.FIRM);
+  }
+
+  /** Pulls that depend on the pose. */
+  private static List<Force> steady(Posture posture, Placement where) {
+    List<Force> forces = new ArrayList<>();
+    for (Load load : posture.loads()) {
+      if (!load.deadWeight()) {
+        forces.addAll(load.forces(where));
+      }
+    }
+    return forces;
+  }
+
+  /** How far the pulls moved, in parts of their size. */
+  private static double change(List<Force> before, List<Force> now) {
+    if (before.size() != now.size()) {
+      return now.isEmpty() ? 0 : 1;
+    }
+    double change = 0;
+    for (int i = 0; i < now.size(); i++) {
+      double size = Math.max(1, now.get(i).force().getNorm());
+      change =
+          Math.max(change, now.get(i).force().subtract(before.get(i).force()).getNorm() / size);
+    }
+    return change;
+  }
+
+  private static List<Features.Pulled> weights(List<Force> pulls, Placement where) {
+    return pulls.stream()
+        .map(
+            f ->
+                new Features.Pulled(
+                    f.force().scalarMultiply(1 / Gravity.STANDARD),
+                    new Feature.Point(f.segment(), where.toLocal(f.segment(), f.point()))))
+        .toList();
+  }
+
+  private Position position(Posture posture, Answer answer, String name) {
+    Pose pose = answer.pose();
+    List<Fact> facts = new ArrayList<>();
+    for (Map.Entry<Setting, Double> e : posture.used().entrySet()) {
+      Setting setting = e.getKey();
+      facts.add(new Fact(setting.word(), setting.shown(e.getValue()), setting.unit()));
+    }
+    angles(pose, facts);
+    List<Support> supports = posture.supports();
+    List<String> notes = new ArrayList<>(posture.notes());
+    notes.add("Usual posture: " + lift.source() + ".");
+    return Position.of(
+        name, lift.body(), pose, List.copyOf(posture.loads()), supports, facts, notes);
+  }
+
+  private static void angles(Pose pose, List<Fact> facts) {
+    Placement where = pose.placed();
+    SegmentTree tree = pose.tree();
+    Vector3D hip = where.centre(JointId.HIP.on(Side.RIGHT));
+    Vector3D shoulder = where.centre(JointId.SHOULDER.on(Side.RIGHT));
+    facts.add(degrees("knee bend", pose.angle(JointId.KNEE, Side.RIGHT, "flexion")));
+    facts.add(degrees("hip flexion", pose.angle(JointId.HIP, Side.RIGHT, "flexion")));
+    facts.add(degrees("ankle flexion", pose.angle(JointId.ANKLE, Side.RIGHT, "flexion")));
+    facts.add(
+        degrees(
+            "trunk lean", Math.atan2(shoulder.getX() - hip.getX(), shoulder.getY() - hip.getY())));
+    double spine = 0;
+    for (JointId level : JointId.spine()) {
+      spine += pose.angle(tree.angleOf(level.word(), "flexion"));
+    }
+    facts.add(degrees("spine flexion", spine));
+    facts.add(degrees("elbow bend", pose.angle(JointId.ELBOW, Side.RIGHT, "flexion")));
+  }
+
+  private static Fact degrees(String name, double radians) {
+    return new Fact(name, Math.toDegrees(radians), "°");
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}

@@ -1,0 +1,101 @@
+package org.leverbook.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Body;
+
+/** What is wished of one pose: met as well as the conditions let it be. */
+public abstract sealed class Wishes permits Statements {
+
+  static final String BALANCE = "the balance";
+
+  final Body body;
+  final Coordinates coordinates;
+  final List<Statement> said = new ArrayList<>();
+
+  Wishes(Body body, Coordinates coordinates) {
+    this.body = body;
+    this.coordinates = coordinates;
+  }
+
+  /**
+   * The same as a wish.
+   *
+   * @param where as in "the middle of the foot"
+   * @param forward place of that point, metres
+   * @param masses kilograms and the points that carry them, besides the body's own
+   * @param weight how much a metre off it matters beside a radian off a usual angle
+   */
+  public void ratherBalanced(
+      String where, double forward, List<Features.Carried> masses, double weight) {
+    said.add(
+        new Statement(
+            BALANCE,
+            where,
+            false,
+            weight,
+            -1,
+            List.of(Features.balance(body, forward, masses, List.of()))));
+  }
+
+  /**
+   * A wish: a feature along a direction comes near a value.
+   *
+   * @param feature point or direction
+   * @param direction unit vector
+   * @param value metres, or a cosine
+   * @param weight how much a metre off it matters beside a radian off a usual angle
+   */
+  public void rather(Feature feature, Vector3D direction, double value, double weight) {
+    wish(weight, new Row().plus(feature, direction).equals(value));
+  }
+
+  /**
+   * A wish: two points of the body come together along a direction.
+   *
+   * @param one which
+   * @param other which
+   * @param direction unit vector
+   * @param weight how much a metre off it matters beside a radian off a usual angle
+   */
+  public void ratherTogether(Feature one, Feature other, Vector3D direction, double weight) {
+    wish(weight, new Row().plus(one, direction).minus(other, direction));
+  }
+
+  /**
+   * A wish: a coordinate follows others in proportion, and a product of two directions.
+   *
+   * @param weight how much a radian off it matters beside a radian off a usual angle
+   * @param constant added to the rest
+   * @param one direction, with {@code other} and its factor
+   * @param other direction
+   * @param factor times their product
+   * @param name the coordinate that follows
+   */
+  public void follows(
+      double weight, double constant, Feature one, Feature other, double factor, String name) {
+    Row row = new Row().coordinate(coordinates.indexOf(name), 1).equals(constant);
+    wish(weight, row.product(one, other, -factor));
+  }
+
+  /**
+   * A wish: two coordinates keep a proportion.
+   *
+   * @param weight how much a radian off it matters beside a radian off a usual angle
+   * @param one the first
+   * @param factor of the first
+   * @param other the second, which comes near factor times the first
+   */
+  public void proportion(double weight, String one, double factor, String other) {
+    wish(
+        weight,
+        new Row()
+            .coordinate(coordinates.indexOf(other), 1)
+            .coordinate(coordinates.indexOf(one), -factor));
+  }
+
+  private void wish(double weight, Row row) {
+    said.add(new Statement("a wish", "", true, weight, -1, List.of(row)));
+  }
+}
