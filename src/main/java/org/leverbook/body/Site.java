@@ -57,6 +57,10 @@ public enum Site {
   THIGH("thigh", true),
   /** Just above the ankle, where a cuff goes. */
   ANKLE("ankle", true),
+  /** Under the heel, in the middle of its pressure. */
+  HEEL("heel", true),
+  /** Under the ball of the foot. */
+  BALL_OF_FOOT("ball of the foot", true),
   /** Under the middle of the foot. */
   FOOT("foot", true),
   /** The forehead. */

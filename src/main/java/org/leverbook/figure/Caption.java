@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.leverbook.display.Caution;
 import org.leverbook.load.Barbell;
+import org.leverbook.load.Inertia;
 import org.leverbook.load.Load;
 import org.leverbook.statics.Fact;
 import org.leverbook.statics.Position;
@@ -89,11 +90,32 @@ final class Caption {
     String line = view.line().source();
     return "Arms run from the joint square onto the line of force of the "
         + line
-        + ", to scale; each moment is that of the "
-        + line
-        + (padded(view.position())
-            ? ", the body's own weight and the supports together, in N·m."
-            : " and of the body's own weight together, in N·m.");
+        + ", to scale; each moment is that of "
+        + together(view.position())
+        + " together, in N·m.";
+  }
+
+  /** Everything that a moment is made of, as in "the bar and of the body's own weight". */
+  private static String together(Position position) {
+    List<String> parts =
+        new ArrayList<>(
+            position.loads().stream()
+                .filter(l -> !(l instanceof Inertia))
+                .map(l -> "the " + l.source())
+                .distinct()
+                .toList());
+    String last = "the body's own weight";
+    if (padded(position)) {
+      parts.add(last);
+      last = "the supports";
+    }
+    if (position.loads().stream().anyMatch(Inertia.class::isInstance)) {
+      parts.add(last);
+      last = "what the masses set against being moved";
+    }
+    return parts.size() == 1 && last.startsWith("the body")
+        ? parts.get(0) + " and of " + last
+        : String.join(", ", parts) + " and " + last;
   }
 
   private static boolean padded(Position position) {

@@ -212,7 +212,7 @@ final class LoadInk {
     Vector2D pivot = BodyOutline.seen(machine.pivot());
     Vector2D handle = BodyOutline.seen(machine.grasps().handle(where));
     List<Ink> ink = new ArrayList<>(List.of(line(List.of(pivot, handle), 3)));
-    if (machine.cam() == null) {
+    if (machine.cam().isEmpty()) {
       Vector2D arm = handle.subtract(pivot);
       double angle = Math.atan2(arm.getY(), arm.getX()) + machine.offset();
       Vector2D plates =
@@ -220,7 +220,7 @@ final class LoadInk {
       ink.add(line(List.of(pivot, plates), 3));
       ink.add(disc(plates, PLATE));
     } else {
-      ink.add(disc(pivot, machine.cam().radius(0)));
+      ink.add(disc(pivot, machine.cam().get().radius(0)));
     }
     ink.add(disc(pivot, PULLEY / 2));
     return ink;

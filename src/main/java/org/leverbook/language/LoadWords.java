@@ -67,6 +67,15 @@ public abstract sealed class LoadWords extends UnitWords permits SupportWords {
   }
 
   /**
+   * Empty hands: a lift without a load.
+   *
+   * @return a bar of no mass
+   */
+  public static Barbell noLoad() {
+    return new Barbell(0, Barbell.STANDARD_PLATE_RADIUS);
+  }
+
+  /**
    * A barbell by what is put on it, as in {@code loadedBar(kg(20), kg(20), kg(10))}: 80 kg.
    *
    * @param bar the empty bar, with its collars where they are used

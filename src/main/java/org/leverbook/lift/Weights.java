@@ -37,11 +37,12 @@ final class Weights {
                 .main()
                 .filter(Barbell.class::isInstance)
                 .orElseGet(() -> new Barbell(mass(p, usual), Barbell.STANDARD_PLATE_RADIUS));
-    Barbell placed = new Barbell(bar.kilograms(), bar.plateRadius(), site, bar.kind());
+    Barbell placed =
+        new Barbell(bar.kilograms(), bar.plateRadius(), site, bar.kind(), bar.floorShare());
     if (placed.kilograms() > 0) {
       p.lifts(placed);
     }
-    p.carries(placed.kilograms(), both(p, site));
+    p.carries(placed.mass(), both(p, site));
     return placed;
   }
 

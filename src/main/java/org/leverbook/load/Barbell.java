@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.leverbook.body.Site;
+import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
@@ -21,9 +23,17 @@ import org.leverbook.quantity.Units;
  *     floor
  * @param site where it rests: hands, upper back, front of the shoulders, hip crease
  * @param kind as in "barbell"
+ * @param floorShare how much of its weight the floor still carries through the plates, 0 to 1
  */
-public record Barbell(double kilograms, double plateRadius, Site site, String kind)
+public record Barbell(
+    double kilograms, double plateRadius, Site site, String kind, double floorShare)
     implements Load {
+
+  /** How far the plates may be off the floor and still rest on it, metres: rounding by eye. */
+  private static final double TOUCHES = 0.01;
+
+  /** A bar that rests on the floor and yet speeds up by more than this is moving, m/s2. */
+  private static final double MOVING = 1e-6;
 
   private static final List<Site> RESTS =
       List.of(
@@ -44,6 +54,18 @@ public record Barbell(double kilograms, double plateRadius, Site site, String ki
    * reported on a secondary page; bars_and_plates.csv).
    */
   public static final double GRIP_RADIUS = 0.014;
+
+  /**
+   * A bar that the body carries alone.
+   *
+   * @param kilograms bar, collars and plates together
+   * @param plateRadius of the largest plates, metres
+   * @param site where it rests
+   * @param kind as in "barbell"
+   */
+  public Barbell(double kilograms, double plateRadius, Site site, String kind) {
+    this(kilograms, plateRadius, site, kind, 0);
+  }
 
   /**
    * A barbell in both hands.
@@ -107,7 +129,8 @@ public record Barbell(double kilograms, double plateRadius, Site site, String ki
    * @throws Refused if the radius is missing or outside
    */
   public Barbell plateRadius(Quantity<Length> radius) {
-    return new Barbell(kilograms, Ask.length("plate radius", radius, 0.05, 0.40), site, kind);
+    return new Barbell(
+        kilograms, Ask.length("plate radius", radius, 0.05, 0.40), site, kind, floorShare);
   }
 
   /**
@@ -128,7 +151,27 @@ public record Barbell(double kilograms, double plateRadius, Site site, String ki
               + RESTS.stream().map(Site::name).collect(Collectors.joining(", "))
               + ".");
     }
-    return new Barbell(kilograms, plateRadius, rest, kind);
+    if (rest != Site.HAND && floorShare > 0) {
+      throw new Refused("A bar that still rests on the floor is in the hands, not on the body.");
+    }
+    return new Barbell(kilograms, plateRadius, rest, kind, floorShare);
+  }
+
+  /**
+   * The same barbell pulled at, but not off the floor yet: its plates still press on the floor with
+   * a share of its weight, and the hands carry the rest.
+   *
+   * @param share of its weight that the floor carries, 0 to 100 %
+   * @return the changed barbell
+   * @throws Refused if the share is missing or outside, or the bar is not in the hands
+   */
+  public Barbell stillOnFloor(Quantity<Dimensionless> share) {
+    double part = Ask.share("share that the floor carries", share, 0, 1);
+    if (site != Site.HAND) {
+      throw new Refused(
+          "A bar on the " + site.word() + " does not rest on the floor: leave out .on(…) first.");
+    }
+    return new Barbell(kilograms, plateRadius, site, kind, part);
   }
 
   @Override
@@ -139,23 +182,60 @@ public record Barbell(double kilograms, double plateRadius, Site site, String ki
   @Override
   public String description() {
     String where = site == Site.HAND ? "" : " on the " + site.word();
-    return String.format(Locale.ROOT, "%s %.1f kg%s", kind, kilograms, where);
+    String floor =
+        floorShare == 0
+            ? ""
+            : String.format(
+                Locale.ROOT, ", %.1f kg of it still on the floor", floorShare * kilograms);
+    return String.format(Locale.ROOT, "%s %.1f kg%s%s", kind, kilograms, where, floor);
   }
 
+  /** What the body carries of it. */
   @Override
   public double mass() {
-    return kilograms;
+    return (1 - floorShare) * kilograms;
   }
 
-  /** It hangs on the grips wherever they are. */
+  /** It hangs on the grips wherever they are, unless its plates must be on the floor. */
   @Override
   public boolean deadWeight() {
-    return true;
+    return floorShare == 0;
   }
 
   @Override
   public List<Force> forces(Placement where) {
-    return Grasps.at(site).sharing(source(), where, Gravity.VECTOR.scalarMultiply(kilograms));
+    Grasps grasps = Grasps.at(site);
+    if (floorShare > 0) {
+      double above = grasps.handle(where).getY() - plateRadius;
+      if (Math.abs(above) > TOUCHES) {
+        throw new Refused(
+            String.format(
+                Locale.ROOT,
+                "The plates are %.1f cm %s the floor, so the floor cannot carry %.0f %% of the bar:"
+                    + " bring the bar to %.1f cm, or leave out .stillOnFloor(…).",
+                100 * Math.abs(above),
+                above > 0 ? "above" : "inside",
+                100 * floorShare,
+                100 * plateRadius));
+      }
+    }
+    return grasps.sharing(source(), where, Gravity.VECTOR.scalarMultiply(mass()));
+  }
+
+  /** On the floor it does not move. */
+  @Override
+  public List<Force> inertia(Accelerations moving) {
+    if (floorShare > 0) {
+      for (Force force : forces(moving.where())) {
+        if (moving.acceleration(force.segment(), force.point()).getNorm() > MOVING) {
+          throw new Refused(
+              "A bar that still rests on the floor does not move: take .stillOnFloor(…) off for a"
+                  + " movement.");
+        }
+      }
+      return List.of();
+    }
+    return Load.super.inertia(moving);
   }
 
   @Override

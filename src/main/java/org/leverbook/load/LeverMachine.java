@@ -2,6 +2,7 @@ package org.leverbook.load;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -28,11 +29,11 @@ import org.leverbook.quantity.Refused;
  * @param arm a, from pivot to plates, metres; zero where a cam is used
  * @param offset the plates' arm seen from the handle's arm, radians, positive towards the top of a
  *     forward-pointing handle (right-handed about the axis to the right)
- * @param cam radius against the angle of the handle's arm; null where plates hang
+ * @param cam radius against the angle of the handle's arm; empty where plates hang
  * @param grasps where it is held
  */
 public record LeverMachine(
-    Vector3D pivot, double kilograms, double arm, double offset, Cam cam, Grasps grasps)
+    Vector3D pivot, double kilograms, double arm, double offset, Optional<Cam> cam, Grasps grasps)
     implements Load {
 
   private static final double SHORTEST = 0.05;
@@ -52,7 +53,7 @@ public record LeverMachine(
         Ask.mass("plates' mass", plates, 0, 500),
         Ask.length("plates' arm", arm, 0.05, 2),
         0,
-        null,
+        Optional.empty(),
         Grasps.BOTH_HANDS);
   }
 
@@ -71,7 +72,7 @@ public record LeverMachine(
         Ask.mass("stack", stack, 0, 500),
         0,
         0,
-        Ask.present("cam", cam, "Cam.round(cm(10))"),
+        Optional.of(Ask.present("cam", cam, "Cam.round(cm(10))")),
         Grasps.BOTH_HANDS);
   }
 
@@ -115,7 +116,7 @@ public record LeverMachine(
 
   @Override
   public String description() {
-    return cam == null
+    return cam.isEmpty()
         ? String.format(Locale.ROOT, "lever machine %.1f kg at %.0f cm", kilograms, 100 * arm)
         : String.format(Locale.ROOT, "lever machine %.1f kg over a cam", kilograms);
   }
@@ -155,9 +156,9 @@ public record LeverMachine(
    */
   public double moment(double handleAngle) {
     double weight = kilograms * Gravity.STANDARD;
-    return cam == null
+    return cam.isEmpty()
         ? -weight * arm * Math.cos(handleAngle + offset)
-        : -weight * cam.radius(handleAngle);
+        : -weight * cam.get().radius(handleAngle);
   }
 
   /**
@@ -177,11 +178,12 @@ public record LeverMachine(
     double quickening = (x * quick.getY() - y * quick.getX()) / square - 2 * sliding * turning;
     double angle = Math.atan2(y, x);
     double moment;
-    if (cam == null) {
+    if (cam.isEmpty()) {
       moment = -kilograms * arm * arm * quickening;
     } else {
-      double radius = cam.radius(angle);
-      moment = -kilograms * radius * (radius * quickening + cam.slope(angle) * turning * turning);
+      double radius = cam.get().radius(angle);
+      moment =
+          -kilograms * radius * (radius * quickening + cam.get().slope(angle) * turning * turning);
     }
     Vector3D felt = new Vector3D(-y, x, 0).scalarMultiply(moment / square);
     return grasps.resisting(source(), moving, felt);

@@ -132,7 +132,7 @@ record Ground(
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips forward: the weight of lifter and load together falls %.1f cm ahead of %s."
+              "Tips forward: the line of force of lifter and load together falls %.1f cm ahead of %s."
                   + " Bring the load or the hips back.",
               100 * (x - ends[1]),
               feet ? "the toes" : "what carries it");
@@ -140,7 +140,7 @@ record Ground(
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips backward: the weight of lifter and load together falls %.1f cm behind %s."
+              "Tips backward: the line of force of lifter and load together falls %.1f cm behind %s."
                   + " Bring the load or the shoulders forward.",
               100 * (ends[0] - x),
               feet ? "the heels' support" : "what carries it");
@@ -148,7 +148,7 @@ record Ground(
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips sideways: the weight of lifter and load together falls %.1f cm outside %s."
+              "Tips sideways: the line of force of lifter and load together falls %.1f cm outside %s."
                   + " Widen the stance or centre the load.",
               100 * -balance.margin(),
               feet ? "the feet" : "what carries it");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,12 +83,12 @@ class LoadInertiaTest {
   void a_lever_and_a_cam_take_what_they_gain(double t) {
     DoubleUnaryOperator plates =
         s -> 0.5 * 30 * 0.36 * Math.pow(rate(LoadInertiaTest::angle, s), 2);
-    assertThat(taken(new LeverMachine(FIXED, 30, 0.6, 0.4, null, HANDLE), t))
+    assertThat(taken(new LeverMachine(FIXED, 30, 0.6, 0.4, Optional.empty(), HANDLE), t))
         .isCloseTo(rate(plates, t), within(1e-4));
     Cam cam = Cam.at(Units.deg(-90), Units.cm(5)).and(Units.deg(170), Units.cm(30));
     DoubleUnaryOperator stack =
         s -> 0.5 * 30 * Math.pow(cam.radius(angle(s)) * rate(LoadInertiaTest::angle, s), 2);
-    assertThat(taken(new LeverMachine(FIXED, 30, 0, 0, cam, HANDLE), t))
+    assertThat(taken(new LeverMachine(FIXED, 30, 0, 0, Optional.of(cam), HANDLE), t))
         .isCloseTo(rate(stack, t), within(1e-4));
   }
 }

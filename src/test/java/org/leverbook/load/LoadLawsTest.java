@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -124,15 +125,17 @@ class LoadLawsTest {
 
   @Test
   void a_lever_that_lies_level_with_plates_at_the_handle_pulls_straight_down_with_their_weight() {
-    LeverMachine machine = new LeverMachine(Vector3D.ZERO, 40, 0.8, 0, null, at(0.8, 0));
+    LeverMachine machine =
+        new LeverMachine(Vector3D.ZERO, 40, 0.8, 0, Optional.empty(), at(0.8, 0));
     assertThat(sum(machine, HANDLE).distance(new Vector3D(0, -40 * G, 0))).isLessThan(EXACT);
   }
 
   @Test
   void plates_half_way_out_weigh_half_and_opposite_ones_push_up() {
-    LeverMachine half = new LeverMachine(Vector3D.ZERO, 40, 0.4, 0, null, at(0.8, 0));
+    LeverMachine half = new LeverMachine(Vector3D.ZERO, 40, 0.4, 0, Optional.empty(), at(0.8, 0));
     assertThat(sum(half, HANDLE).getY()).isCloseTo(-20 * G, within(EXACT));
-    LeverMachine opposite = new LeverMachine(Vector3D.ZERO, 40, 0.8, Math.PI, null, at(0.8, 0));
+    LeverMachine opposite =
+        new LeverMachine(Vector3D.ZERO, 40, 0.8, Math.PI, Optional.empty(), at(0.8, 0));
     assertThat(sum(opposite, HANDLE).getY()).isCloseTo(40 * G, within(EXACT));
   }
 
@@ -145,8 +148,9 @@ class LoadLawsTest {
       double y = random.nextDouble() - 0.5;
       Vector3D pivot = new Vector3D(0.1, 0.9, 0);
       Grasps grasps = at(x + 0.1, y + 0.9);
-      LeverMachine plates = new LeverMachine(pivot, 30, 0.6, random.nextDouble(), null, grasps);
-      LeverMachine stack = new LeverMachine(pivot, 30, 0, 0, cam, grasps);
+      LeverMachine plates =
+          new LeverMachine(pivot, 30, 0.6, random.nextDouble(), Optional.empty(), grasps);
+      LeverMachine stack = new LeverMachine(pivot, 30, 0, 0, Optional.of(cam), grasps);
       for (LeverMachine machine : List.of(plates, stack)) {
         Force force = machine.forces(HANDLE).get(0);
         assertThat(force.momentAbout(pivot).getZ())

@@ -68,6 +68,8 @@ class WordsTest {
                 barbell(kg(140))
             barbell: the same bar lying elsewhere than in the hands
                 barbell(kg(100)).on(Site.UPPER_BACK_HIGH)
+            barbell: the same bar pulled at, with part of its weight still on the floor
+                barbell(kg(140)).stillOnFloor(percent(40))
             barbell(Quantity<Mass> mass): Barbell""");
     assertThat(Vocabulary.help("barbell(").text()).isEqualTo(Vocabulary.help("barbell").text());
   }

@@ -106,7 +106,7 @@ class BalanceTest {
     assertThatThrownBy(() -> stand(armsOut(), Barbell.of(kg(80))))
         .isInstanceOf(Refused.class)
         .hasMessage(
-            "Tips forward: the weight of lifter and load together falls "
+            "Tips forward: the line of force of lifter and load together falls "
                 + ahead
                 + " ahead of the toes. Bring the load or the hips back.");
   }
