@@ -1,6 +1,5 @@
 package org.leverbook.lift;
 
-import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
 import org.leverbook.quantity.Ask;
@@ -70,22 +69,11 @@ public final class BackSquat extends Lift<BackSquat>
   void say(Posture p) {
     Site place = setup().barPlace().orElse(Site.UPPER_BACK_HIGH);
     Weights.bar(p, 0.75, place);
-    Feet.stand(
-        p,
-        0,
-        p.value(Setting.STANCE_WIDTH, 2 * p.links().shoulderHalfWidth()) / 2,
-        p.angle(Setting.TURN_OUT, 20),
-        p.value(Setting.HEEL_HEIGHT, 0));
-    p.balancedOver(0).spine();
-    double bottom = p.angle(Setting.DEPTH, 0);
-    p.roughly(-0.15 * p.share(), p.links().standingHipHeight() - 0.4 * p.share(), 35 * p.share());
-    p.usually(JointId.KNEE, "flexion", p.between(5, 110), Posture.EASY);
-    p.usually(JointId.HIP, "flexion", p.between(5, 110), Posture.EASY);
-    p.usually(JointId.ANKLE, "flexion", p.between(2, 22), 0.3);
+    Squats.feet(p, 2 * p.links().shoulderHalfWidth(), 20);
     if (p.isStart()) {
-      p.exactly(JointId.KNEE, "flexion", 5);
+      Squats.up(p);
     } else if (p.isFinish()) {
-      Legs.thighs(p, bottom);
+      Squats.down(p, p.angle(Setting.DEPTH, 0), place == Site.UPPER_BACK_LOW ? 45 : 35);
     }
     Racked.onBack(p, place);
   }

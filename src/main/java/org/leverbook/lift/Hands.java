@@ -94,6 +94,17 @@ final class Hands {
     }
   }
 
+  /** The arms hang straight down, palms facing the thighs. */
+  static void hang(Posture p) {
+    for (Side side : p.sides()) {
+      p.exactly(JointId.ELBOW, side, "flexion", 0);
+      p.usually(JointId.FOREARM, side, "rotation", 80, 0.3);
+      Feature arm = p.direction(side.of("upper arm"), Vector3D.PLUS_J);
+      p.statements().rather(arm, Vector3D.PLUS_I, 0, 2);
+      p.statements().rather(arm, Vector3D.PLUS_K, -side.sign() * 0.12, 2);
+    }
+  }
+
   /** The arm is straight. */
   static void straight(Posture p) {
     p.exactly(JointId.ELBOW, "flexion", 0);

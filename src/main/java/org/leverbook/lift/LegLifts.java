@@ -10,6 +10,25 @@ final class LegLifts {
   private LegLifts() {}
 
   static List<Function<Person, Lift<?>>> all() {
-    return List.of(BackSquat::of);
+    return List.of(
+        Deadlift::of,
+        SumoDeadlift::of,
+        TrapBarDeadlift::of,
+        StiffLegDeadlift::of,
+        RomanianDeadlift::of,
+        RackPull::of,
+        GoodMorning::of,
+        SwingBottom::of,
+        BackSquat::of,
+        FrontSquat::of,
+        GobletSquat::of,
+        SplitSquat::of,
+        StepUp::of,
+        LegPress::of,
+        HipThrust::of,
+        BackExtension::of,
+        LegCurl::of,
+        LegExtension::of,
+        CalfRaise::of);
   }
 }

@@ -2,6 +2,7 @@ package org.leverbook.lift;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -44,7 +45,7 @@ final class Posture {
   private final List<String> notes = new ArrayList<>();
   private final Map<Setting, Double> used = new EnumMap<>(Setting.class);
   private final List<Placement> ends;
-  private Double balance;
+  private final Map<Vector3D, Double> balance = new HashMap<>();
 
   /**
    * Nothing said yet but habits.
@@ -52,7 +53,8 @@ final class Posture {
    * @param setup what the coach said
    * @param share of the way, 0 to 1
    * @param alike whether both sides go alike
-   * @param ends the poses of start and finish, for a share between them; otherwise empty
+   * @param ends the poses already known: none at the start, that of the start at the finish, both
+   *     between them
    */
   Posture(Setup setup, double share, boolean alike, List<Placement> ends) {
     this.setup = setup;
@@ -100,11 +102,20 @@ final class Posture {
    * of the way, as far as some directions go; at the ends nothing is said.
    */
   Posture straight(String what, Feature.Point point, List<Vector3D> directions) {
-    if (!ends.isEmpty()) {
+    if (ends.size() == 2) {
       Vector3D from = ends.get(0).toWorld(point.segment(), point.local());
       Vector3D to = ends.get(1).toWorld(point.segment(), point.local());
       Vector3D now = new Vector3D(1 - share, from, share, to);
       statements.along(what, "its straight way", point, now, directions);
+    }
+    return this;
+  }
+
+  /** After the start a point stays where it was, as far as some directions go. */
+  Posture stays(String what, Feature.Point point, List<Vector3D> directions) {
+    if (!ends.isEmpty()) {
+      Vector3D there = ends.get(0).toWorld(point.segment(), point.local());
+      statements.along(what, "its place at the start", point, there, directions);
     }
     return this;
   }
@@ -222,6 +233,14 @@ final class Posture {
         radians);
   }
 
+  /** The same as a wish. */
+  Posture ratherTrunkLeans(double radians, double weight) {
+    Vector3D across = new Vector3D(Math.cos(radians), -Math.sin(radians), 0);
+    statements.ratherTogether(
+        joint(JointId.SHOULDER, Side.RIGHT), joint(JointId.HIP, Side.RIGHT), across, weight);
+    return this;
+  }
+
   /** A line of the body leans forward from the vertical by this much, seen from the side. */
   Posture segmentLeans(String what, Feature from, Feature to, double radians) {
     statements.inclined(what, from, to, radians);
@@ -284,7 +303,13 @@ final class Posture {
 
   /** The common centre of body and what it carries is over this place forward. */
   Posture balancedOver(double forward) {
-    balance = forward;
+    balance.put(Vector3D.PLUS_I, forward);
+    return this;
+  }
+
+  /** The same sideways, to the lifter's right. */
+  Posture balancedSideways(double right) {
+    balance.put(Vector3D.PLUS_K, right);
     return this;
   }
 
@@ -317,7 +342,7 @@ final class Posture {
     return this;
   }
 
-  Double balance() {
+  Map<Vector3D, Double> balance() {
     return balance;
   }
 

@@ -5,6 +5,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.solve.Feature;
 
 /** Arms of a lifter whose bar rests on the body: they steady it and carry nothing. */
 final class Racked {
@@ -36,6 +37,28 @@ final class Racked {
     p.usually(JointId.SHOULDER, "rotation", 0, 0.3);
     p.usually(JointId.ELBOW, "flexion", 140, 0.3);
     hands(p, Site.FRONT_OF_SHOULDER, 1.1, Grip.UNDERHAND, 0.02);
+  }
+
+  /**
+   * Hands together in front of the breast bone.
+   *
+   * @param p the posture
+   */
+  static void atChest(Posture p) {
+    p.usually(JointId.SHOULDER, "flexion", 30, 0.2);
+    p.usually(JointId.SHOULDER, "rotation", 40, 0.2);
+    p.usually(JointId.ELBOW, "flexion", 120, 0.2);
+    p.usually(JointId.FOREARM, "rotation", 70, 0.2);
+    Feature chest = p.place(Site.CHEST, Side.MIDLINE);
+    for (Side side : p.sides()) {
+      Feature hand = p.place(Site.HAND, side);
+      Feature ahead = p.direction("T8", new Vector3D(0.10, 0, 0));
+      Feature before = new Feature.Way(ahead, new Feature.Way(chest, hand));
+      for (Vector3D d : List.of(Vector3D.PLUS_I, Vector3D.PLUS_J)) {
+        p.statements().rather(before, d, 0, 3);
+      }
+      p.statements().rather(hand, Vector3D.PLUS_K, side.sign() * 0.06, 3);
+    }
   }
 
   /** As near to the bar as the arms let them. */

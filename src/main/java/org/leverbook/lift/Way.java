@@ -58,12 +58,15 @@ final class Way {
   Position at(double share, String name) {
     Posture posture;
     Answer answer;
-    if (share == 0 || share == 1) {
-      posture = said(share, List.of());
-      answer = end(share, posture);
+    if (share == 0) {
+      posture = said(0, List.of());
+      answer = start(posture);
+    } else if (share == 1) {
+      posture = saidAtFinish();
+      answer = finish(posture);
     } else {
-      Answer from = end(0, said(0, List.of()));
-      Answer to = end(1, said(1, List.of()));
+      Answer from = start(said(0, List.of()));
+      Answer to = finish(saidAtFinish());
       posture = said(share, List.of(from.pose().placed(), to.pose().placed()));
       double[] between = new double[from.values().length];
       for (int i = 0; i < between.length; i++) {
@@ -82,11 +85,16 @@ final class Way {
     return posture;
   }
 
-  private Answer end(double share, Posture posture) {
-    if (share == 0) {
-      start = start == null ? solved(posture, null, 0) : start;
-      return start;
-    }
+  private Posture saidAtFinish() {
+    return said(1, List.of(start(said(0, List.of())).pose().placed()));
+  }
+
+  private Answer start(Posture posture) {
+    start = start == null ? solved(posture, null, 0) : start;
+    return start;
+  }
+
+  private Answer finish(Posture posture) {
     finish = finish == null ? solved(posture, null, 1) : finish;
     return finish;
   }
@@ -99,12 +107,10 @@ final class Way {
     Answer answer = null;
     List<Force> pulls = List.of();
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      if (posture.balance() != null) {
-        said.balanced(
-            "the foot",
-            posture.balance(),
-            posture.carried(),
-            pulls.isEmpty() ? List.of() : weights(pulls, answer.pose().placed()));
+      List<Features.Pulled> pulled =
+          pulls.isEmpty() ? List.of() : weights(pulls, answer.pose().placed());
+      for (Map.Entry<Vector3D, Double> e : posture.balance().entrySet()) {
+        said.balanced(e.getKey(), e.getValue(), posture.carried(), pulled);
       }
       PoseSolver solver = new PoseSolver(said);
       answer = answer == null ? solver.solve() : solver.solveFrom(answer);
@@ -119,8 +125,8 @@ final class Way {
                 lift.settings().isEmpty() ? "loads or build" : lift.settings()));
       }
       List<Force> now =
-          posture.balance() == null ? List.of() : steady(posture, answer.pose().placed());
-      if (round > 0 && change(pulls, now) < STILL) {
+          posture.balance().isEmpty() ? List.of() : steady(posture, answer.pose().placed());
+      if ((round > 0 || between != null) && change(pulls, now) < STILL) {
         return answer;
       }
       pulls = now;

@@ -76,6 +76,13 @@ final class Weights {
     return held;
   }
 
+  /** Weights in the hands only where the coach said so. */
+  static void handsOrNothing(Posture p) {
+    if (p.setup().main().isPresent()) {
+      hands(p, "dumbbell", 0, List.of());
+    }
+  }
+
   /**
    * A cable from a last pulley to what holds its handle.
    *

@@ -60,22 +60,24 @@ public final class Features {
   public record Pulled(Vector3D weight, Feature point) {}
 
   /**
-   * How far ahead of a place on the ground weight and pulls act together, seen from the side, as a
+   * How far along a level direction weight and pulls act together past a place on the ground, as a
    * row in metres: their moment about that place over the weight.
    */
-  static Row balance(Body body, double forward, List<Carried> masses, List<Pulled> pulls) {
+  static Row balance(
+      Body body, Vector3D along, double place, List<Carried> masses, List<Pulled> pulls) {
     double own = body.tree().mass();
     double all = own + masses.stream().mapToDouble(Carried::kilograms).sum();
-    double target = forward;
-    Row row = new Row().plus(new Feature.CentreOfMass(), Vector3D.PLUS_I.scalarMultiply(own / all));
+    double target = place;
+    Row row = new Row().plus(new Feature.CentreOfMass(), along.scalarMultiply(own / all));
     for (Carried carried : masses) {
-      row.plus(carried.point(), Vector3D.PLUS_I.scalarMultiply(carried.kilograms() / all));
+      row.plus(carried.point(), along.scalarMultiply(carried.kilograms() / all));
     }
     for (Pulled pulled : pulls) {
       Vector3D f = pulled.weight().scalarMultiply(1 / all);
       // A downward pull ahead and a forward pull above the ground both tip forward.
-      row.plus(pulled.point(), new Vector3D(-f.getY(), f.getX(), 0));
-      target -= f.getY() * forward;
+      row.plus(
+          pulled.point(), new Vector3D(-f.getY(), along, f.dotProduct(along), Vector3D.PLUS_J));
+      target -= f.getY() * place;
     }
     return row.equals(target);
   }

@@ -310,19 +310,21 @@ public final class Statements extends Wishes {
   }
 
   /**
-   * Weight and pulls balance over a point of the ground, seen from the side. Said again, it takes
-   * the place of what was said before.
+   * Weight and pulls balance over a point of the ground, along a level direction. Said again of the
+   * same direction, it takes the place of what was said before.
    *
-   * @param where as in "the middle of the foot"
-   * @param forward place of that point, metres
+   * @param along forward or to the right
+   * @param place of that point along it, metres
    * @param masses kilograms and the points that carry them, besides the body's own
    * @param pulls other forces and the places of the body that they act on
    * @return this
    */
   public Statements balanced(
-      String where, double forward, List<Features.Carried> masses, List<Features.Pulled> pulls) {
-    said.removeIf(s -> s.what().equals(BALANCE) && s.mustHold());
-    return hard(BALANCE, where, false, List.of(Features.balance(body, forward, masses, pulls)));
+      Vector3D along, double place, List<Features.Carried> masses, List<Features.Pulled> pulls) {
+    String where = along.getX() == 0 ? "over the foot, sideways" : "over the foot";
+    said.removeIf(s -> s.what().equals(BALANCE) && s.where().equals(where) && s.mustHold());
+    return hard(
+        BALANCE, where, false, List.of(Features.balance(body, along, place, masses, pulls)));
   }
 
   private Statements hard(String what, String where, boolean turning, List<Row> rows) {

@@ -36,7 +36,7 @@ public abstract sealed class Wishes permits Statements {
             false,
             weight,
             -1,
-            List.of(Features.balance(body, forward, masses, List.of()))));
+            List.of(Features.balance(body, Vector3D.PLUS_I, forward, masses, List.of()))));
   }
 
   /**

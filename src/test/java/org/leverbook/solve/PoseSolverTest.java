@@ -127,7 +127,7 @@ class PoseSolverTest {
   void curvesAreThoseOfTheSlopes() {
     Statements said = hinge(body, 0.58);
     said.balanced(
-        "the middle",
+        Vector3D.PLUS_I,
         0,
         List.of(new Features.Carried(20, Features.joint(body, "right hip"))),
         List.of(new Features.Pulled(new Vector3D(3, 4, 5), Features.joint(body, "right elbow"))));

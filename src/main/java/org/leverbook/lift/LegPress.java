@@ -1,0 +1,91 @@
+package org.leverbook.lift;
+
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Person;
+import org.leverbook.body.Side;
+import org.leverbook.body.Site;
+import org.leverbook.load.Sled;
+import org.leverbook.quantity.Units;
+import org.leverbook.support.Pad;
+
+/** A leg press on a sloping rail, from nearly straight knees down. */
+public final class LegPress extends Lift<LegPress>
+    implements Can.KneeBend<LegPress>, With.PadAngle<LegPress>, With.PushesMass<LegPress> {
+
+  private LegPress(Setup setup) {
+    super(setup);
+  }
+
+  /**
+   * The lift with its usual settings.
+   *
+   * @param lifter who
+   * @return the lift
+   */
+  public static LegPress of(Person lifter) {
+    return new LegPress(nothingSaid(lifter));
+  }
+
+  @Override
+  LegPress changed(Setup changed) {
+    return new LegPress(changed);
+  }
+
+  @Override
+  public String name() {
+    return "leg press";
+  }
+
+  @Override
+  public String purpose() {
+    return "Press a sled up its rail with the back on a pad: thighs and hips, "
+        + "hardly any back.";
+  }
+
+  @Override
+  public String source() {
+    return "common practice, no source";
+  }
+
+  @Override
+  void say(Posture p) {
+    double slope = p.angle(Setting.PAD_ANGLE, 45);
+    Vector3D rail = new Vector3D(Math.cos(slope), Math.sin(slope), 0);
+    Vector3D across = new Vector3D(-Math.sin(slope), Math.cos(slope), 0);
+    // The pad behind the back lies square to the rail.
+    p.roughly(0, 0.35, Math.toDegrees(slope) - 90);
+    p.trunkLeans(slope - Math.PI / 2);
+    p.atForward(JointId.HIP, 0, "the seat");
+    p.atHeight(JointId.HIP, 0.35, "the seat");
+    p.on(Pad.back(Units.deg(90 - Math.toDegrees(slope))));
+    p.lifts(new Sled(Weights.machine(p, 1.5), slope, 0.5));
+    p.spine(10);
+    for (Side side : p.sides()) {
+      Vector3D hip = new Vector3D(0, 0.35, side.sign() * 0.16);
+      p.statements()
+          .points(
+              "the " + side.of("foot"),
+              "the plate",
+              p.direction(side.of("foot"), Vector3D.PLUS_J),
+              rail.negate())
+          .points(
+              "the " + side.of("foot"),
+              "its direction",
+              p.direction(side.of("foot"), Vector3D.PLUS_I),
+              across)
+          .along(
+              "the " + side.of("foot"),
+              "its place on the plate",
+              p.place(Site.FOOT, side),
+              hip.add(across.scalarMultiply(0.12)),
+              List.of(across, Vector3D.PLUS_K));
+      p.statements().rather(p.direction(side.of("shank"), Vector3D.PLUS_K), across, 0, 1);
+      p.exactly(JointId.BALL, side, "flexion", 0);
+    }
+    p.usually(JointId.HIP, "flexion", p.between(80, 115), Posture.EASY);
+    double knees = p.angle(Setting.KNEE_BEND, 95);
+    p.exactlyRadians(JointId.KNEE, "flexion", p.between(Math.toRadians(10), knees));
+  }
+}

@@ -1,0 +1,68 @@
+package org.leverbook.lift;
+
+import org.leverbook.body.JointId;
+import org.leverbook.body.Person;
+import org.leverbook.body.Site;
+import org.leverbook.load.Barbell;
+
+/** A deadlift from the floor with nearly straight knees. */
+public final class StiffLegDeadlift extends Lift<StiffLegDeadlift>
+    implements Can.KneeBend<StiffLegDeadlift>,
+        Can.Stance<StiffLegDeadlift>,
+        Can.SpineRounding<StiffLegDeadlift>,
+        With.GripWidth<StiffLegDeadlift>,
+        With.BarHeight<StiffLegDeadlift>,
+        With.BarAhead<StiffLegDeadlift>,
+        With.HoldsBar<StiffLegDeadlift> {
+
+  private StiffLegDeadlift(Setup setup) {
+    super(setup);
+  }
+
+  /**
+   * The lift with its usual settings.
+   *
+   * @param lifter who
+   * @return the lift
+   */
+  public static StiffLegDeadlift of(Person lifter) {
+    return new StiffLegDeadlift(nothingSaid(lifter));
+  }
+
+  @Override
+  StiffLegDeadlift changed(Setup changed) {
+    return new StiffLegDeadlift(changed);
+  }
+
+  @Override
+  public String name() {
+    return "stiff-leg deadlift";
+  }
+
+  @Override
+  public String purpose() {
+    return "Pull a bar from the floor with nearly straight knees: hip " + "extensors and back.";
+  }
+
+  @Override
+  public String source() {
+    return "common practice, no source";
+  }
+
+  @Override
+  void say(Posture p) {
+    Barbell bar = Weights.bar(p, 0.75, Site.HAND);
+    Stands.feet(p, 0.30, 8);
+    FromFloor.hands(p, Hands.usualWidth(p), Grip.OVERHAND);
+    double knees = p.angle(Setting.KNEE_BEND, 20);
+    if (p.isStart()) {
+      p.roughly(-0.25, 0.9 * p.links().standingHipHeight(), 75);
+      p.usually(JointId.HIP, "flexion", 95, Posture.EASY);
+      p.usually(JointId.SHOULDER, "flexion", 75, Posture.EASY);
+      p.exactlyRadians(JointId.KNEE, "flexion", knees);
+      FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, bar.plateRadius()));
+    } else if (p.isFinish()) {
+      Stands.tall(p);
+    }
+  }
+}
