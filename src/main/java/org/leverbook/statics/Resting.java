@@ -2,6 +2,7 @@ package org.leverbook.statics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Force;
@@ -19,22 +20,22 @@ import org.leverbook.support.Support;
  *
  * @param forces loads first, then supports
  * @param holding whether they hold
- * @param balance on level ground; null where nothing stands on it
+ * @param balance on level ground, where something stands on it
  * @param touches every contact
- * @param ground what of the supports is level ground; null where nothing is
+ * @param ground what of the supports is level ground, where something is
  */
 record Resting(
-    List<Force> forces, Holding holding, Balance balance, List<Touch> touches, Ground ground) {
+    List<Force> forces,
+    Holding holding,
+    Optional<Balance> balance,
+    List<Touch> touches,
+    Optional<Ground> ground) {
 
   /** A sideways force or a twist below this share of the weight needs no friction. */
   private static final double SIDEWAYS = 1e-9;
 
   /** Avoiding a pad costs so much more than any effort, where it cannot be left out. */
   private static final double AVOID = 1e3;
-
-  static Resting of(Setting setting, Placement where) {
-    return new Finder(setting, where).resting();
-  }
 
   /**
    * Whether a support touches something distal to a joint.
@@ -48,11 +49,11 @@ record Resting(
 
   /** The support whose push is told as what it carries: the level ground under the feet. */
   String passedOn() {
-    return ground != null && ground.feet() ? ground.source() : "";
+    return ground.filter(Ground::feet).map(Ground::source).orElse("");
   }
 
-  /** The work of one setting. */
-  private static final class Finder {
+  /** The work of one setting: loads and contacts are asked at once, what supports give later. */
+  static final class Finder {
 
     private final Setting setting;
     private final Placement where;
@@ -61,7 +62,7 @@ record Resting(
     private final NetLoads known;
     private final Vector3D force;
     private final Vector3D moment;
-    private final Ground ground;
+    private final Optional<Ground> ground;
     private final double unit;
 
     Finder(Setting setting, Placement where) {
@@ -85,15 +86,17 @@ record Resting(
     }
 
     Resting resting() {
-      if (ground != null && ground.carriesAll() && force.getY() < 0) {
-        Balance balance = ground.against(force, moment);
+      if (ground.isPresent() && ground.get().carriesAll() && force.getY() < 0) {
+        Ground feet = ground.get();
+        Balance balance = feet.against(force, moment);
         if (!balance.held()) {
-          return new Resting(given, ground.tips(balance, -force.getY()), balance, touches, ground);
+          Holding tips = feet.tips(balance, -force.getY());
+          return new Resting(given, tips, Optional.of(balance), touches, ground);
         }
         if (straightDown()) {
           return held(
-              Reactions.levelFloor(touches.get(0).source(), ground.contacts(), force, moment),
-              balance);
+              Reactions.levelFloor(touches.get(0).source(), feet.contacts(), force, moment),
+              Optional.of(balance));
         }
       }
       return general();
@@ -109,7 +112,7 @@ record Resting(
       NonNegative.Answer start = problem.possible();
       if (!start.held()) {
         Holding why = new Lack(where.tree(), touches, unit, force, moment, setting.sides()).told();
-        return new Resting(given, why, null, touches, ground);
+        return new Resting(given, why, Optional.empty(), touches, ground);
       }
       List<Force> reactions;
       if (touches.stream().noneMatch(Touch::leanedOn)) {
@@ -120,7 +123,7 @@ record Resting(
         double[] away = setting.leaning() < 1 ? untouched(problem, start) : null;
         reactions = problem.forces(between(away, relaxed, setting.leaning()));
       }
-      return held(reactions, ground == null ? null : ground.under(reactions, unit));
+      return held(reactions, ground.flatMap(g -> g.balance(reactions, unit)));
     }
 
     /** Without the pads where that can be, otherwise with as little of them as can be. */
@@ -150,7 +153,7 @@ record Resting(
       return new ContactProblem(some, unit, force, moment, setting.sides());
     }
 
-    private Resting held(List<Force> reactions, Balance balance) {
+    private Resting held(List<Force> reactions, Optional<Balance> balance) {
       List<Force> all = new ArrayList<>(given);
       all.addAll(reactions);
       return new Resting(List.copyOf(all), Holding.FIRM, balance, touches, ground);
