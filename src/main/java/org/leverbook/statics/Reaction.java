@@ -21,8 +21,8 @@ import org.leverbook.support.Contact;
  * @param point where the pushes act on average, in the world, metres
  * @param push sum of the pushes along the normals, newtons
  * @param along size of the force along the surface, newtons; of a grip, of the whole force
- * @param frictionUsed the greatest share of its friction that a contact uses, 0 to 1; empty for
- *     grips and smooth contacts
+ * @param frictionUsed what its contacts hold sideways, each taken by its size, as a share of what
+ *     they could, 0 to 1; empty for grips and smooth contacts
  */
 public record Reaction(
     String source,
@@ -60,7 +60,8 @@ public record Reaction(
     Vector3D sideways = Vector3D.ZERO;
     double push = 0;
     double weights = 0;
-    OptionalDouble used = OptionalDouble.empty();
+    double holds = 0;
+    double couldHold = 0;
     for (ContactProblem.Touch touch : group) {
       Contact contact = touch.contact();
       Force force = at(contact, touch.source(), forces);
@@ -76,14 +77,20 @@ public record Reaction(
       weights += weight;
       push += normal;
       if (contact.friction() > 0 && !contact.grips() && normal > 0) {
-        double share = side.getNorm() / (contact.friction() * normal);
-        used = OptionalDouble.of(Math.max(used.orElse(0), share));
+        holds += side.getNorm();
+        couldHold += contact.friction() * normal;
       }
     }
     return weights <= 0
         ? null
         : new Reaction(
-            source, on, sum, point.scalarMultiply(1 / weights), push, sideways.getNorm(), used);
+            source,
+            on,
+            sum,
+            point.scalarMultiply(1 / weights),
+            push,
+            sideways.getNorm(),
+            couldHold > 0 ? OptionalDouble.of(holds / couldHold) : OptionalDouble.empty());
   }
 
   private static Force at(Contact contact, String source, List<Force> forces) {
