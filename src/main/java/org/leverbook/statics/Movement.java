@@ -117,9 +117,16 @@ public final class Movement implements Shown {
       return position.called(called, notes);
     }
     MovingPose moving = course.at(instant.share()).paced(instant.speed(), instant.acceleration());
-    List<Load> inertia = inertia(position.loads(), moving.accelerations());
+    Accelerations accelerations = moving.accelerations();
+    List<Load> inertia = inertia(position.loads(), accelerations);
     return new Position(
-        called, position.setting.with(inertia.toArray(new Load[0])), position.facts(), notes);
+        called,
+        position
+            .setting
+            .changing(load -> load.moving(accelerations))
+            .with(inertia.toArray(new Load[0])),
+        position.facts(),
+        notes);
   }
 
   private static List<Load> inertia(List<Load> loads, Accelerations moving) {

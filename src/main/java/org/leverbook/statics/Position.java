@@ -213,6 +213,11 @@ public final class Position implements Shown {
     return sums.reactions();
   }
 
+  /** What loads give whose push the body shares out: a sled. */
+  List<Reaction> pressed() {
+    return sums.pressed();
+  }
+
   /**
    * The same position with the pads used less: a share of the way from leaving them untouched (as
    * far as the lifter can be held without) to relaxing onto them.
@@ -356,11 +361,7 @@ public final class Position implements Shown {
     return sums.resting().balance();
   }
 
-  /**
-   * How the posture came out.
-   *
-   * @return facts in the order they matter
-   */
+  /** How the posture came out: facts in the order they matter. */
   public List<Fact> facts() {
     return facts;
   }

@@ -13,7 +13,8 @@ import org.leverbook.load.Force;
 import org.leverbook.support.Contact;
 
 /**
- * What one support gives one part of the body.
+ * What one support gives one part of the body; also a load whose push the body shares out, as a
+ * sled gives a foot.
  *
  * @param source as in "chest pad"
  * @param on the part, as in "right foot" or "trunk"
@@ -34,9 +35,9 @@ public record Reaction(
     OptionalDouble frictionUsed)
     implements Shown {
 
-  /** Gathers the forces at single contacts by support and part of the body. */
+  /** Gathers the forces of a kind at single contacts by support (or load) and part of the body. */
   static List<Reaction> gathered(
-      SegmentTree tree, List<ContactProblem.Touch> touches, List<Force> forces) {
+      SegmentTree tree, List<ContactProblem.Touch> touches, List<Force> forces, Force.Kind kind) {
     Map<String, List<ContactProblem.Touch>> groups = new LinkedHashMap<>();
     for (ContactProblem.Touch touch : touches) {
       String on = part(tree, touch.contact().segment());
@@ -45,7 +46,7 @@ public record Reaction(
     List<Reaction> all = new ArrayList<>();
     groups.forEach(
         (key, group) -> {
-          Reaction one = of(key.split("\n")[0], key.split("\n")[1], group, forces);
+          Reaction one = of(key.split("\n")[0], key.split("\n")[1], group, forces, kind);
           if (one != null) {
             all.add(one);
           }
@@ -54,7 +55,11 @@ public record Reaction(
   }
 
   private static Reaction of(
-      String source, String on, List<ContactProblem.Touch> group, List<Force> forces) {
+      String source,
+      String on,
+      List<ContactProblem.Touch> group,
+      List<Force> forces,
+      Force.Kind kind) {
     Vector3D sum = Vector3D.ZERO;
     Vector3D point = Vector3D.ZERO;
     Vector3D sideways = Vector3D.ZERO;
@@ -64,7 +69,7 @@ public record Reaction(
     double couldHold = 0;
     for (ContactProblem.Touch touch : group) {
       Contact contact = touch.contact();
-      Force force = at(contact, touch.source(), forces);
+      Force force = at(contact, touch.source(), forces, kind);
       if (force == null) {
         continue;
       }
@@ -93,9 +98,9 @@ public record Reaction(
             couldHold > 0 ? OptionalDouble.of(holds / couldHold) : OptionalDouble.empty());
   }
 
-  private static Force at(Contact contact, String source, List<Force> forces) {
+  private static Force at(Contact contact, String source, List<Force> forces, Force.Kind kind) {
     for (Force force : forces) {
-      if (force.kind() == Force.Kind.SUPPORT
+      if (force.kind() == kind
           && force.source().equals(source)
           && force.segment() == contact.segment()
           && force.point().equals(contact.point())) {

@@ -7,7 +7,10 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Force;
 import org.leverbook.load.Gravity;
+import org.leverbook.load.Load;
+import org.leverbook.load.SharedPush;
 import org.leverbook.pose.Placement;
+import org.leverbook.statics.ContactProblem.Press;
 import org.leverbook.statics.ContactProblem.Touch;
 import org.leverbook.support.Support;
 
@@ -23,7 +26,7 @@ import org.leverbook.support.Support;
  * @param forces loads first, then supports
  * @param holding whether they hold
  * @param balance on level ground, where something stands on it
- * @param touches every contact
+ * @param touches every contact, of supports and of what is shared out
  * @param ground what of the supports is level ground, where something is
  */
 record Resting(
@@ -58,6 +61,8 @@ record Resting(
     private final Placement where;
     private final List<Force> given = new ArrayList<>();
     private final List<Touch> touches = new ArrayList<>();
+    private final List<Press> presses = new ArrayList<>();
+    private final List<Touch> all;
     private final NetLoads known;
     private final Vector3D force;
     private final Vector3D moment;
@@ -67,7 +72,14 @@ record Resting(
     Finder(Setting setting, Placement where) {
       this.setting = setting;
       this.where = where;
-      setting.loads().forEach(load -> given.addAll(load.forces(where)));
+      for (Load load : setting.loads()) {
+        Optional<SharedPush> shared = load.shared(where);
+        if (shared.isPresent()) {
+          presses.add(Press.of(shared.get(), where));
+        } else {
+          given.addAll(load.forces(where));
+        }
+      }
       known = NetLoads.of(where, given, Gravity.VECTOR);
       force = known.force(0);
       Vector3D sum = Vector3D.ZERO;
@@ -80,12 +92,17 @@ record Resting(
             .contacts(where)
             .forEach(c -> touches.add(new Touch(support.source(), support.leanedOn(), c)));
       }
+      all = new ArrayList<>(touches);
+      presses.forEach(press -> all.addAll(press.places()));
       ground = Ground.under(setting.body(), where, touches);
       unit = where.tree().mass() * Gravity.STANDARD;
     }
 
     Resting resting() {
-      if (ground.isPresent() && ground.get().carriesAll() && force.getY() < 0) {
+      if (presses.isEmpty()
+          && ground.isPresent()
+          && ground.get().carriesAll()
+          && force.getY() < 0) {
         Ground feet = ground.get();
         Balance balance = feet.against(force, moment);
         if (!balance.held()) {
@@ -100,19 +117,27 @@ record Resting(
       ContactProblem problem = problem(touches);
       NonNegative.Answer start = problem.possible();
       if (!start.held()) {
-        Holding why = new Lack(where.tree(), touches, unit, force, moment, setting.sides()).told();
-        return new Resting(given, why, Optional.empty(), touches, ground);
+        Holding why =
+            new Lack(where, touches, presses, unit, force, moment, setting.sides()).told();
+        return new Resting(asGuessed(), why, Optional.empty(), all, ground);
       }
-      List<Force> reactions;
+      List<Force> found = problem.forces(answer(problem, start), where);
+      return held(found, ground.flatMap(g -> g.balance(found, unit)));
+    }
+
+    private double[] answer(ContactProblem problem, NonNegative.Answer start) {
       if (touches.stream().noneMatch(Touch::leanedOn)) {
-        reactions = problem.forces(problem.leastEffort(start.x(), where, known, 0));
-      } else {
-        double[] relaxed =
-            setting.leaning() > 0 ? problem.leastEffort(start.x(), where, known, 0) : null;
-        double[] away = setting.leaning() < 1 ? untouched(problem, start) : null;
-        reactions = problem.forces(between(away, relaxed, setting.leaning()));
+        return problem.leastEffort(start.x(), where, known, 0);
       }
-      return held(reactions, ground.flatMap(g -> g.balance(reactions, unit)));
+      double[] relaxed =
+          setting.leaning() > 0 ? problem.leastEffort(start.x(), where, known, 0) : null;
+      double[] away = setting.leaning() < 1 ? untouched(problem, start) : null;
+      return between(away, relaxed, setting.leaning());
+    }
+
+    /** The loads where nothing balances: what is shared out stands where a coach would guess. */
+    private List<Force> asGuessed() {
+      return setting.loads().stream().flatMap(load -> load.forces(where).stream()).toList();
     }
 
     /** Without the pads where that can be, otherwise with as little of them as can be. */
@@ -139,13 +164,13 @@ record Resting(
     }
 
     private ContactProblem problem(List<Touch> some) {
-      return new ContactProblem(some, unit, force, moment, setting.sides());
+      return new ContactProblem(some, presses, unit, force, moment, setting.sides());
     }
 
-    private Resting held(List<Force> reactions, Optional<Balance> balance) {
-      List<Force> all = new ArrayList<>(given);
-      all.addAll(reactions);
-      return new Resting(List.copyOf(all), Holding.FIRM, balance, touches, ground);
+    private Resting held(List<Force> found, Optional<Balance> balance) {
+      List<Force> forces = new ArrayList<>(given);
+      forces.addAll(found);
+      return new Resting(List.copyOf(forces), Holding.FIRM, balance, all, ground);
     }
   }
 }

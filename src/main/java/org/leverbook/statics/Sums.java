@@ -1,6 +1,7 @@
 package org.leverbook.statics;
 
 import java.util.List;
+import org.leverbook.load.Force;
 import org.leverbook.pose.Placement;
 
 /**
@@ -14,13 +15,14 @@ final class Sums {
 
   private final Later<Resting> resting;
   private final Later<List<Reaction>> reactions;
+  private final Later<List<Reaction>> pressed;
   private final Later<KnownMoments> moments;
 
   Sums(Setting setting, Placement where) {
     Resting.Finder finder = new Resting.Finder(setting, where);
     resting = new Later<>(finder::resting);
-    reactions =
-        new Later<>(() -> Reaction.gathered(where.tree(), resting().touches(), resting().forces()));
+    reactions = new Later<>(() -> gathered(where, Force.Kind.SUPPORT));
+    pressed = new Later<>(() -> gathered(where, Force.Kind.LOAD));
     moments = new Later<>(() -> KnownMoments.of(where, resting()));
   }
 
@@ -30,6 +32,15 @@ final class Sums {
 
   List<Reaction> reactions() {
     return reactions.value();
+  }
+
+  /** What the body shares out: the push of a sled. */
+  List<Reaction> pressed() {
+    return pressed.value();
+  }
+
+  private List<Reaction> gathered(Placement where, Force.Kind kind) {
+    return Reaction.gathered(where.tree(), resting().touches(), resting().forces(), kind);
   }
 
   KnownMoments moments() {
