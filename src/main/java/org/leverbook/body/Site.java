@@ -61,6 +61,8 @@ public enum Site {
   HEEL("heel", true),
   /** Under the ball of the foot. */
   BALL_OF_FOOT("ball of the foot", true),
+  /** Under the tip of the toes. */
+  TOE_TIP("toe tip", true),
   /** Under the middle of the foot. */
   FOOT("foot", true),
   /** The forehead. */

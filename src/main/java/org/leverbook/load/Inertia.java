@@ -72,6 +72,17 @@ public record Inertia(String source, List<Force> fixed) implements Load {
     return new Force(load + SUFFIX, Force.Kind.INERTIA, segment, point, force, Vector3D.ZERO);
   }
 
+  /**
+   * The inertia of a load whose push is shared out.
+   *
+   * @param load the load's source, as in "sled"
+   * @param newtons along the way of its push
+   * @return the part
+   */
+  static SharedPush.Part part(String load, double newtons) {
+    return new SharedPush.Part(load + SUFFIX, Force.Kind.INERTIA, newtons);
+  }
+
   @Override
   public String description() {
     return source + " at this instant";

@@ -1,6 +1,7 @@
 package org.leverbook.load;
 
 import java.util.List;
+import java.util.Optional;
 import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 
@@ -35,6 +36,27 @@ public interface Load {
    * @return one force for each place it acts on
    */
   List<Force> forces(Placement where);
+
+  /**
+   * The push it gives where the body may choose at which of several places to take it up. What it
+   * tells here takes the place of its {@link #forces}, which then say what a coach would guess.
+   *
+   * @param where where the body is
+   * @return the push; empty where there is no choice
+   */
+  default Optional<SharedPush> shared(Placement where) {
+    return Optional.empty();
+  }
+
+  /**
+   * The load while the body moves it, where its inertia is part of what the body shares out.
+   *
+   * @param moving how the body moves
+   * @return the load at this instant
+   */
+  default Load moving(Accelerations moving) {
+    return this;
+  }
 
   /**
    * Whether its forces have the same size and direction in every pose and act at the same points of

@@ -5,6 +5,7 @@ import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Force;
+import org.leverbook.load.SharedPush;
 import org.leverbook.pose.Placement;
 import org.leverbook.support.Contact;
 
@@ -15,12 +16,28 @@ import org.leverbook.support.Contact;
  * <p>A contact that pushes with N and holds sideways with at most μN is replaced by a pyramid
  * inside that cone: four edges n ± μt (eight on request; four lose up to 29 % of the friction on
  * the diagonal, eight 8 %). A grip takes six edges, two along each axis. Column j of W is the
- * wrench of edge j about the middle of all contacts; W x = b balances weights and loads.
+ * wrench of edge j about the middle of all contacts; W x = b balances weights and loads. A push
+ * that the body shares out has a column for each of its places and a row of its own, by which they
+ * add up to the push.
  */
 final class ContactProblem {
 
   /** One contact and whose it is. */
   record Touch(String source, boolean leanedOn, Contact contact) {}
+
+  /** A push of known size, and the places among which it is shared out. */
+  record Press(SharedPush push, List<Touch> places) {
+
+    static Press of(SharedPush push, Placement where) {
+      String source = push.parts().get(0).source();
+      return new Press(
+          push,
+          push.places().stream()
+              .map(p -> Contact.smooth(p.name(), p.segment(), where.at(p), push.way()))
+              .map(contact -> new Touch(source, false, contact))
+              .toList());
+    }
+  }
 
   /**
    * Weight of the pushes' own squares beside the efforts: a push of a body weight counts as an
@@ -30,7 +47,11 @@ final class ContactProblem {
    */
   private static final double LITTLE = 3e-2;
 
+  /** Forces and moments along three axes. */
+  private static final int ROWS = 6;
+
   private final List<Touch> touches;
+  private final List<Press> presses;
   private final double unit;
   private final Vector3D middle;
   private final List<Vector3D> edges = new ArrayList<>();
@@ -42,13 +63,21 @@ final class ContactProblem {
    * Lays the problem out.
    *
    * @param touches all contacts
+   * @param presses what is shared out
    * @param unit what one unit of x is, newtons
    * @param force sum of all known forces on the body, newtons
    * @param moment sum of their moments about the world's origin, newton metres
    * @param sides edges of a friction pyramid
    */
-  ContactProblem(List<Touch> touches, double unit, Vector3D force, Vector3D moment, int sides) {
+  ContactProblem(
+      List<Touch> touches,
+      List<Press> presses,
+      double unit,
+      Vector3D force,
+      Vector3D moment,
+      int sides) {
     this.touches = List.copyOf(touches);
+    this.presses = List.copyOf(presses);
     this.unit = unit;
     Vector3D sum = Vector3D.ZERO;
     for (Touch touch : touches) {
@@ -58,20 +87,33 @@ final class ContactProblem {
         owners.add(touch);
       }
     }
+    for (Press press : presses) {
+      for (Touch place : press.places()) {
+        edges.add(press.push().way());
+        owners.add(place);
+      }
+    }
     middle = touches.isEmpty() ? sum : sum.scalarMultiply(1.0 / touches.size());
     columns = new double[edges.size()][];
     for (int j = 0; j < columns.length; j++) {
       Vector3D arm = owners.get(j).contact().point().subtract(middle);
       columns[j] = wrench(edges.get(j), arm.crossProduct(edges.get(j)));
+      for (int k = 0; k < presses.size(); k++) {
+        columns[j][ROWS + k] = presses.get(k).places().contains(owners.get(j)) ? 1 : 0;
+      }
     }
     Vector3D about = moment.subtract(middle.crossProduct(force));
     target = wrench(force.scalarMultiply(-1 / unit), about.scalarMultiply(-1 / unit));
+    for (int k = 0; k < presses.size(); k++) {
+      target[ROWS + k] = presses.get(k).push().newtons() / unit;
+    }
   }
 
-  private static double[] wrench(Vector3D force, Vector3D moment) {
-    return new double[] {
-      force.getX(), force.getY(), force.getZ(), moment.getX(), moment.getY(), moment.getZ()
-    };
+  private double[] wrench(Vector3D force, Vector3D moment) {
+    double[] all = new double[ROWS + presses.size()];
+    System.arraycopy(force.toArray(), 0, all, 0, 3);
+    System.arraycopy(moment.toArray(), 0, all, 3, 3);
+    return all;
   }
 
   private static List<Vector3D> edges(Contact contact, int sides) {
@@ -192,9 +234,22 @@ final class ContactProblem {
     }
   }
 
-  /** The forces that belong to x: one for each contact that does anything. */
-  List<Force> forces(double[] x) {
+  /**
+   * The forces that belong to x: pushes shared out first, then one for each contact that does
+   * anything.
+   */
+  List<Force> forces(double[] x, Placement where) {
     List<Force> forces = new ArrayList<>();
+    int next = x.length - presses.stream().mapToInt(p -> p.places().size()).sum();
+    for (Press press : presses) {
+      double[] shares = new double[press.places().size()];
+      double all = press.push().newtons() / unit;
+      for (int k = 0; k < shares.length; k++) {
+        shares[k] = all > 0 ? x[next + k] / all : 0;
+      }
+      next += shares.length;
+      forces.addAll(press.push().forces(where, shares));
+    }
     int j = 0;
     for (Touch touch : touches) {
       Vector3D sum = Vector3D.ZERO;

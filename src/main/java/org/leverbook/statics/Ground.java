@@ -3,6 +3,7 @@ package org.leverbook.statics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.Side;
@@ -36,8 +37,8 @@ record Ground(
   /** A ground that carries less than this share of the weight has no balance worth telling. */
   private static final double HARDLY = 1e-3;
 
-  /** The level ground under a body; null where there is none. */
-  static Ground under(Body body, Placement where, List<ContactProblem.Touch> touches) {
+  /** The level ground under a body, where there is any: three contacts at least. */
+  static Optional<Ground> under(Body body, Placement where, List<ContactProblem.Touch> touches) {
     List<Contact> level = new ArrayList<>();
     double height = 0;
     String source = "";
@@ -55,7 +56,7 @@ record Ground(
       level.add(contact);
     }
     if (level.size() < 3) {
-      return null;
+      return Optional.empty();
     }
     boolean all = level.size() == touches.size();
     long onFeet = level.stream().filter(c -> ofFoot(where, c)).count();
@@ -63,7 +64,8 @@ record Ground(
     if (onFeet == body.soles().size()) {
       span = footSpan(body, where);
     }
-    return new Ground(source, level, all, height, span[0], span[1], onFeet == level.size());
+    return Optional.of(
+        new Ground(source, level, all, height, span[0], span[1], onFeet == level.size()));
   }
 
   private static boolean ofFoot(Placement where, Contact contact) {
@@ -105,8 +107,8 @@ record Ground(
     return Balance.of(contacts, pressure, heel, toe);
   }
 
-  /** The balance that found reactions give; null where the ground carries hardly anything. */
-  Balance under(List<Force> reactions, double weight) {
+  /** The balance that found reactions give, unless the ground carries hardly anything. */
+  Optional<Balance> balance(List<Force> reactions, double weight) {
     double up = 0;
     Vector3D sum = Vector3D.ZERO;
     for (Force force : reactions) {
@@ -119,8 +121,8 @@ record Ground(
       }
     }
     return up < HARDLY * weight
-        ? null
-        : Balance.of(contacts, sum.scalarMultiply(1 / up), heel, toe);
+        ? Optional.empty()
+        : Optional.of(Balance.of(contacts, sum.scalarMultiply(1 / up), heel, toe));
   }
 
   /** Which way a person tips whose weight falls outside this ground, and by how much. */

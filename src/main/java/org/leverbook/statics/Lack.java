@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Force;
+import org.leverbook.pose.Placement;
 import org.leverbook.support.Contact;
 
 /**
@@ -32,24 +32,30 @@ final class Lack {
   /** Forces count so much more than moments over a metre when the smallest lack is sought. */
   private static final double FORCES_FIRST = 1e3;
 
+  /** A push that is shared out is there in full, whatever is lacking elsewhere. */
+  private static final double PUSHES_FIRST = 1e5;
+
   private static final double NOTHING = 1e-6;
 
-  private final SegmentTree tree;
+  private final Placement where;
   private final List<ContactProblem.Touch> touches;
+  private final List<ContactProblem.Press> presses;
   private final double unit;
   private final Vector3D force;
   private final Vector3D moment;
   private final int sides;
 
   Lack(
-      SegmentTree tree,
+      Placement where,
       List<ContactProblem.Touch> touches,
+      List<ContactProblem.Press> presses,
       double unit,
       Vector3D force,
       Vector3D moment,
       int sides) {
-    this.tree = tree;
+    this.where = where;
     this.touches = touches;
+    this.presses = presses;
     this.unit = unit;
     this.force = force;
     this.moment = moment;
@@ -76,7 +82,7 @@ final class Lack {
                   Math.max(friction, c.friction()),
                   c.grips())));
     }
-    return new ContactProblem(rougher, unit, force, moment, sides);
+    return new ContactProblem(rougher, presses, unit, force, moment, sides);
   }
 
   private Holding slips() {
@@ -91,7 +97,7 @@ final class Lack {
       }
     }
     ContactProblem enough = with(high);
-    List<Force> forces = enough.forces(enough.possible().x());
+    List<Force> forces = enough.forces(enough.possible().x(), where);
     Set<String> places = new LinkedHashSet<>();
     String source = "";
     double given = 0;
@@ -124,7 +130,7 @@ final class Lack {
   }
 
   private String part(Contact contact) {
-    return Reaction.part(tree, contact.segment());
+    return Reaction.part(where.tree(), contact.segment());
   }
 
   private static String joined(Set<String> places) {
@@ -158,6 +164,9 @@ final class Lack {
     double[] all = wrench.clone();
     for (int r = 0; r < 3; r++) {
       all[r] *= FORCES_FIRST;
+    }
+    for (int r = 6; r < all.length; r++) {
+      all[r] *= PUSHES_FIRST;
     }
     return all;
   }

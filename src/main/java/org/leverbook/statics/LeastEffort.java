@@ -3,15 +3,15 @@ package org.leverbook.statics;
 import java.util.Arrays;
 
 /**
- * Quadratic programme of the supports: minimise ½ xᵀH x - gᵀx with W x = b (six rows) and x ≥ 0,
- * from a point that fulfils both, by a primal active-set method (Nocedal and Wright, Numerical
- * Optimization, 2006, chapter 16, from memory).
+ * Quadratic programme of the supports: minimise ½ xᵀH x - gᵀx with W x = b (six rows, and one for
+ * each push that is shared out) and x ≥ 0, from a point that fulfils both, by a primal active-set
+ * method (Nocedal and Wright, Numerical Optimization, 2006, chapter 16, from memory).
  *
  * <p>Variables at zero are held there; on the free ones F a step p solves H_FF p = -grad - W_Fᵀλ,
  * W_F p = b - W x by the Cholesky factor L of H_FF (a row is appended when a variable is freed, the
- * rows below are done again when one is held), V = L⁻¹W_Fᵀ and the 6 × 6 matrix VᵀV, which is
- * factored with pivoting because fewer than six independent columns may be free. A step ends at the
- * first variable that reaches zero; after a full step the held variable with the most negative
+ * rows below are done again when one is held), V = L⁻¹W_Fᵀ and the small matrix VᵀV, which is
+ * factored with pivoting because fewer independent columns than rows may be free. A step ends at
+ * the first variable that reaches zero; after a full step the held variable with the most negative
  * multiplier is freed.
  *
  * <p>What keeps it from stalling: a variable at zero whose step is within rounding of zero does not
@@ -21,7 +21,6 @@ import java.util.Arrays;
  */
 final class LeastEffort {
 
-  private static final int ROWS = NonNegative.ROWS;
   private static final double ROUNDING = 1e-12;
   private static final double PULL = 1e-10;
   private static final double CLEARLY = 1e-8;
@@ -38,7 +37,8 @@ final class LeastEffort {
   private int count;
   private final double[][] factor;
   private final double[][] v;
-  private final double[] lambda = new double[ROWS];
+  private final int rows;
+  private final double[] lambda;
   private final double[] step;
   private final double[] gradient;
   private final boolean[] isFree;
@@ -50,10 +50,12 @@ final class LeastEffort {
     this.w = w;
     this.b = b;
     n = g.length;
+    rows = b.length;
+    lambda = new double[rows];
     x = start.clone();
     free = new int[n];
     factor = new double[n][n];
-    v = new double[n][ROWS];
+    v = new double[n][rows];
     step = new double[n];
     gradient = new double[n];
     isFree = new boolean[n];
@@ -65,8 +67,8 @@ final class LeastEffort {
    *
    * @param h symmetric and positive definite
    * @param g the linear term
-   * @param w the columns, each of six numbers
-   * @param b six numbers
+   * @param w the columns
+   * @param b as many numbers as a column has
    * @param start x ≥ 0 with W x = b within rounding
    * @return the minimum
    */
@@ -119,16 +121,16 @@ final class LeastEffort {
   /** Takes the last rounding out of W x = b, by the smallest change of what clearly pushes. */
   private void balance() {
     double[] lacking = b.clone();
-    double[][] square = new double[ROWS][ROWS];
+    double[][] square = new double[rows][rows];
     for (int j = 0; j < n; j++) {
-      for (int r = 0; r < ROWS; r++) {
+      for (int r = 0; r < rows; r++) {
         lacking[r] -= w[j][r] * x[j];
         for (int c = 0; c <= r && x[j] > CLEARLY; c++) {
           square[r][c] += w[j][r] * w[j][c];
         }
       }
     }
-    double[] share = new double[ROWS];
+    double[] share = new double[rows];
     SmallSymmetric.solve(square, lacking, share);
     for (int j = 0; j < n; j++) {
       if (x[j] > CLEARLY) {
@@ -231,7 +233,7 @@ final class LeastEffort {
       square -= row[c] * row[c];
     }
     row[k] = Math.sqrt(Math.max(square, 1e-14));
-    for (int r = 0; r < ROWS; r++) {
+    for (int r = 0; r < rows; r++) {
       double sum = w[free[k]][r];
       for (int c = 0; c < k; c++) {
         sum -= row[c] * v[c][r];
@@ -251,16 +253,16 @@ final class LeastEffort {
       }
       u[k] = sum / factor[k][k];
     }
-    double[] right = new double[ROWS];
-    double[][] schur = new double[ROWS][ROWS];
-    for (int r = 0; r < ROWS; r++) {
+    double[] right = new double[rows];
+    double[][] schur = new double[rows][rows];
+    for (int r = 0; r < rows; r++) {
       right[r] = -b[r];
     }
     for (int k = 0; k < count; k++) {
       double[] vk = v[k];
       double[] column = w[free[k]];
       double here = x[free[k]];
-      for (int r = 0; r < ROWS; r++) {
+      for (int r = 0; r < rows; r++) {
         right[r] += vk[r] * u[k] + column[r] * here;
         for (int c = 0; c <= r; c++) {
           schur[r][c] += vk[r] * vk[c];
@@ -277,9 +279,9 @@ final class LeastEffort {
     }
   }
 
-  private static double dot(double[] a, double[] c) {
+  private double dot(double[] a, double[] c) {
     double sum = 0;
-    for (int r = 0; r < ROWS; r++) {
+    for (int r = 0; r < rows; r++) {
       sum += a[r] * c[r];
     }
     return sum;

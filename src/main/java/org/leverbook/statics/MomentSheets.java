@@ -113,8 +113,8 @@ final class MomentSheets {
       notes.add(position.holding().sentence() + " " + KnownMoments.LEFT_OUT);
     }
     notes.add(
-        "Moments of paired joints are of one side. The floor's push is told as what it carries: the bar and the body's"
-            + " weight. What each source gives counts in the direction of the whole: a negative part works against it.");
+        "Moments of paired joints are of one side. The floor's push is told as what it carries, the loads and the body's"
+            + " weight; \"from floor\" is what it holds sideways. What each source gives counts in the direction of the whole: a negative part works against it.");
     notes.add("Masses: " + position.body().person().table().source() + ".");
     notes.add(Caution.TEXT);
     return notes;

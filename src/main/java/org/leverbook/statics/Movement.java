@@ -103,14 +103,7 @@ public final class Movement implements Shown {
     double seconds = Si.seconds(Ask.present("time", time, "seconds(0.5)"));
     Tempo.Instant instant = tempo.at(seconds);
     Position position = still.apply(instant.share());
-    List<Load> inertia = new ArrayList<>();
-    if (instant.speed() != 0 || instant.acceleration() != 0) {
-      MovingPose moving = course.at(instant.share()).paced(instant.speed(), instant.acceleration());
-      Accelerations accelerations = moving.accelerations();
-      position.loads().forEach(load -> inertia.add(Inertia.of(load, accelerations)));
-      inertia.removeIf(load -> ((Inertia) load).fixed().isEmpty());
-      inertia.add(Inertia.ofBody(accelerations));
-    }
+    String called = String.format(Locale.ROOT, "%s, %.2f s", name, seconds);
     List<String> notes = new ArrayList<>(position.notes());
     notes.add(
         String.format(
@@ -120,11 +113,32 @@ public final class Movement implements Shown {
             seconds,
             tempo.text(),
             100 * instant.share()));
+    if (instant.speed() == 0 && instant.acceleration() == 0) {
+      return position.called(called, notes);
+    }
+    MovingPose moving = course.at(instant.share()).paced(instant.speed(), instant.acceleration());
+    Accelerations accelerations = moving.accelerations();
+    List<Load> inertia = inertia(position.loads(), accelerations);
     return new Position(
-        String.format(Locale.ROOT, "%s, %.2f s", name, seconds),
-        position.setting.with(inertia.toArray(new Load[0])),
+        called,
+        position
+            .setting
+            .changing(load -> load.moving(accelerations))
+            .with(inertia.toArray(new Load[0])),
         position.facts(),
         notes);
+  }
+
+  private static List<Load> inertia(List<Load> loads, Accelerations moving) {
+    List<Load> inertia = new ArrayList<>();
+    for (Load load : loads) {
+      Inertia own = Inertia.of(load, moving);
+      if (!own.fixed().isEmpty()) {
+        inertia.add(own);
+      }
+    }
+    inertia.add(Inertia.ofBody(moving));
+    return inertia;
   }
 
   /**

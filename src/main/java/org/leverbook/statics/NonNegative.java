@@ -3,17 +3,15 @@ package org.leverbook.statics;
 import java.util.Arrays;
 
 /**
- * Non-negative least squares with six rows: x ≥ 0 that makes W x - b as short as can be. Whether
+ * Non-negative least squares with few rows: x ≥ 0 that makes W x - b as short as can be. Whether
  * pushes alone can balance a wrench, and by how much they cannot.
  *
  * <p>Columns enter one by one, the one that shortens the remainder fastest first; a column whose
  * share would turn negative leaves again (Lawson and Hanson, Solving Least Squares Problems, 1974,
- * chapter 23, from memory). At most six columns carry at once, so each step is a six-row orthogonal
- * factorisation.
+ * chapter 23, from memory). At most as many columns carry at once as there are rows, so each step
+ * is a small orthogonal factorisation.
  */
 final class NonNegative {
-
-  static final int ROWS = 6;
 
   /** A remainder longer than this, in body weights, is a lack and not rounding. */
   static final double LACK = 1e-9;
@@ -24,21 +22,25 @@ final class NonNegative {
   private final double[][] columns;
   private final double[] target;
   private final double[] x;
-  private final double[] remainder = new double[ROWS];
-  private final int[] passive = new int[ROWS];
+  private final int rows;
+  private final double[] remainder;
+  private final int[] passive;
   private int count;
 
   private NonNegative(double[][] columns, double[] target) {
     this.columns = columns;
     this.target = target;
     x = new double[columns.length];
+    rows = target.length;
+    remainder = new double[rows];
+    passive = new int[rows];
   }
 
   /**
    * What was found.
    *
    * @param x one number for each column, zero or more
-   * @param remainder b - W x, six numbers
+   * @param remainder b - W x
    */
   record Answer(double[] x, double[] remainder) {
 
@@ -59,8 +61,8 @@ final class NonNegative {
   /**
    * Solves.
    *
-   * @param columns each of six numbers
-   * @param target six numbers
+   * @param columns each of as many numbers as the target
+   * @param target few numbers: six, and one for each push that is shared out
    */
   static Answer of(double[][] columns, double[] target) {
     NonNegative solver = new NonNegative(columns, target);
@@ -122,10 +124,10 @@ final class NonNegative {
   }
 
   private void measure() {
-    System.arraycopy(target, 0, remainder, 0, ROWS);
+    System.arraycopy(target, 0, remainder, 0, rows);
     for (int k = 0; k < count; k++) {
       double[] column = columns[passive[k]];
-      for (int r = 0; r < ROWS; r++) {
+      for (int r = 0; r < rows; r++) {
         remainder[r] -= column[r] * x[passive[k]];
       }
     }
@@ -133,7 +135,7 @@ final class NonNegative {
 
   private int steepest(boolean[] barred) {
     int best = -1;
-    if (count == ROWS) {
+    if (count == rows) {
       return best;
     }
     double most = 1e-14;
@@ -142,7 +144,7 @@ final class NonNegative {
         continue;
       }
       double slope = 0;
-      for (int r = 0; r < ROWS; r++) {
+      for (int r = 0; r < rows; r++) {
         slope += columns[j][r] * remainder[r];
       }
       if (slope > most) {
@@ -168,7 +170,7 @@ final class NonNegative {
         for (int i = 0; i < k; i++) {
           double dot = dot(q[i], v);
           upper[i][k] += dot;
-          for (int r = 0; r < ROWS; r++) {
+          for (int r = 0; r < rows; r++) {
             v[r] -= dot * q[i][r];
           }
         }
@@ -178,7 +180,7 @@ final class NonNegative {
         return null;
       }
       upper[k][k] = after;
-      for (int r = 0; r < ROWS; r++) {
+      for (int r = 0; r < rows; r++) {
         v[r] /= after;
       }
       q[k] = v;
@@ -195,15 +197,15 @@ final class NonNegative {
     return y;
   }
 
-  private static double dot(double[] a, double[] b) {
+  private double dot(double[] a, double[] b) {
     double sum = 0;
-    for (int r = 0; r < ROWS; r++) {
+    for (int r = 0; r < rows; r++) {
       sum += a[r] * b[r];
     }
     return sum;
   }
 
-  private static double length(double[] a) {
+  private double length(double[] a) {
     return Math.sqrt(dot(a, a));
   }
 }

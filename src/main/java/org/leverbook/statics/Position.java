@@ -24,18 +24,15 @@ import org.leverbook.support.Support;
  * A person held still in one pose, with loads, on the floor: the moment at every joint, and whether
  * it stands.
  *
- * <p>A value; computed whole when it is made.
+ * <p>A value. What it pulls at and touches is checked when it is made; the sums are done once, when
+ * they are first asked for.
  */
 public final class Position implements Shown {
 
   private final String name;
   final Setting setting;
   private final Placement placement;
-  private final List<Force> forces;
-  private final Holding holding;
-  private final Balance balance;
-  private final List<Reaction> reactions;
-  private final KnownMoments moments;
+  private final Sums sums;
   private final List<Fact> facts;
   private final List<String> notes;
 
@@ -43,14 +40,18 @@ public final class Position implements Shown {
     this.name = name;
     this.setting = setting;
     this.placement = setting.pose().placed();
+    this.sums = new Sums(setting, placement);
     this.facts = List.copyOf(facts);
     this.notes = List.copyOf(notes);
-    Resting resting = Resting.of(setting, placement);
-    this.forces = resting.forces();
-    this.holding = resting.holding();
-    this.balance = resting.balance();
-    this.reactions = Reaction.gathered(body().tree(), resting.touches(), forces);
-    this.moments = KnownMoments.of(placement, resting);
+  }
+
+  private Position(String name, Position same, List<String> notes) {
+    this.name = name;
+    this.setting = same.setting;
+    this.placement = same.placement;
+    this.sums = same.sums;
+    this.facts = same.facts;
+    this.notes = List.copyOf(notes);
   }
 
   /**
@@ -93,7 +94,7 @@ public final class Position implements Shown {
       String name, Body body, Pose pose, List<Load> loads, List<Fact> facts, List<String> notes) {
     Position position = of(name, body, pose, loads, List.of(new Floor(body)), facts, notes);
     if (!position.held()) {
-      throw new Refused(position.holding.sentence());
+      throw new Refused(position.holding().sentence());
     }
     return position;
   }
@@ -130,6 +131,11 @@ public final class Position implements Shown {
     return changed(setting.on(more));
   }
 
+  /** The same under another name. */
+  Position called(String other, List<String> itsNotes) {
+    return new Position(other, this, itsNotes);
+  }
+
   private Position changed(Setting other) {
     return new Position(name, other, facts, PositionText.afterChange(notes));
   }
@@ -142,7 +148,7 @@ public final class Position implements Shown {
    * @return what the resistance asks of it
    */
   public JointMoment moment(JointId joint) {
-    return moments.greater(joint);
+    return sums.moments().greater(joint);
   }
 
   /**
@@ -154,7 +160,7 @@ public final class Position implements Shown {
    * @throws Refused if the supports cannot hold and would reach through this joint
    */
   public JointMoment moment(JointId joint, Side side) {
-    return moments.at(joint, side);
+    return sums.moments().at(joint, side);
   }
 
   /**
@@ -166,7 +172,7 @@ public final class Position implements Shown {
    * @return true if so
    */
   public boolean knows(JointId joint, Side side) {
-    return moments.knows(joint, side);
+    return sums.moments().knows(joint, side);
   }
 
   /**
@@ -204,7 +210,12 @@ public final class Position implements Shown {
    * @return the reactions; empty where the position is not held
    */
   public List<Reaction> supportForces() {
-    return reactions;
+    return sums.reactions();
+  }
+
+  /** What loads give whose push the body shares out: a sled. */
+  List<Reaction> pressed() {
+    return sums.pressed();
   }
 
   /**
@@ -239,7 +250,7 @@ public final class Position implements Shown {
    * @return one for each joint and side
    */
   public List<JointMoment> all() {
-    return moments.all();
+    return sums.moments().all();
   }
 
   /**
@@ -284,11 +295,7 @@ public final class Position implements Shown {
     return name;
   }
 
-  /**
-   * Whose it is.
-   *
-   * @return the body
-   */
+  /** Whose it is. */
   public Body body() {
     return setting.body();
   }
@@ -302,11 +309,7 @@ public final class Position implements Shown {
     return placement;
   }
 
-  /**
-   * What is held.
-   *
-   * @return the loads
-   */
+  /** What is held or pulls. */
   public List<Load> loads() {
     return setting.loads();
   }
@@ -326,12 +329,12 @@ public final class Position implements Shown {
    * @return the verdict with its sentence
    */
   public Holding holding() {
-    return holding;
+    return sums.resting().holding();
   }
 
   /** Whether the supports hold the person still. */
   public boolean held() {
-    return holding.held();
+    return holding().held();
   }
 
   /**
@@ -340,7 +343,7 @@ public final class Position implements Shown {
    * @return loads first, then supports
    */
   public List<Force> forces() {
-    return forces;
+    return sums.resting().forces();
   }
 
   /**
@@ -355,14 +358,10 @@ public final class Position implements Shown {
 
   /** The balance, where something stands on level ground. */
   public Optional<Balance> onGround() {
-    return Optional.ofNullable(balance);
+    return sums.resting().balance();
   }
 
-  /**
-   * How the posture came out.
-   *
-   * @return facts in the order they matter
-   */
+  /** How the posture came out: facts in the order they matter. */
   public List<Fact> facts() {
     return facts;
   }

@@ -41,6 +41,7 @@ final class PositionText {
     if (!floorAlone) {
       position.supportForces().forEach(reaction -> text.append(reaction.text()).append('\n'));
     }
+    position.pressed().forEach(push -> text.append(push.text()).append('\n'));
     for (JointId joint : List.of(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER)) {
       if (position.knows(joint, Side.RIGHT) || position.knows(joint, Side.LEFT)) {
         text.append(position.moment(joint).text()).append('\n');

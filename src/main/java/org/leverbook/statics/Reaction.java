@@ -13,7 +13,8 @@ import org.leverbook.load.Force;
 import org.leverbook.support.Contact;
 
 /**
- * What one support gives one part of the body.
+ * What one support gives one part of the body; also a load whose push the body shares out, as a
+ * sled gives a foot.
  *
  * @param source as in "chest pad"
  * @param on the part, as in "right foot" or "trunk"
@@ -21,8 +22,8 @@ import org.leverbook.support.Contact;
  * @param point where the pushes act on average, in the world, metres
  * @param push sum of the pushes along the normals, newtons
  * @param along size of the force along the surface, newtons; of a grip, of the whole force
- * @param frictionUsed the greatest share of its friction that a contact uses, 0 to 1; empty for
- *     grips and smooth contacts
+ * @param frictionUsed what its contacts hold sideways, each taken by its size, as a share of what
+ *     they could, 0 to 1; empty for grips and smooth contacts
  */
 public record Reaction(
     String source,
@@ -34,9 +35,9 @@ public record Reaction(
     OptionalDouble frictionUsed)
     implements Shown {
 
-  /** Gathers the forces at single contacts by support and part of the body. */
+  /** Gathers the forces of a kind at single contacts by support (or load) and part of the body. */
   static List<Reaction> gathered(
-      SegmentTree tree, List<ContactProblem.Touch> touches, List<Force> forces) {
+      SegmentTree tree, List<ContactProblem.Touch> touches, List<Force> forces, Force.Kind kind) {
     Map<String, List<ContactProblem.Touch>> groups = new LinkedHashMap<>();
     for (ContactProblem.Touch touch : touches) {
       String on = part(tree, touch.contact().segment());
@@ -45,7 +46,7 @@ public record Reaction(
     List<Reaction> all = new ArrayList<>();
     groups.forEach(
         (key, group) -> {
-          Reaction one = of(key.split("\n")[0], key.split("\n")[1], group, forces);
+          Reaction one = of(key.split("\n")[0], key.split("\n")[1], group, forces, kind);
           if (one != null) {
             all.add(one);
           }
@@ -54,16 +55,21 @@ public record Reaction(
   }
 
   private static Reaction of(
-      String source, String on, List<ContactProblem.Touch> group, List<Force> forces) {
+      String source,
+      String on,
+      List<ContactProblem.Touch> group,
+      List<Force> forces,
+      Force.Kind kind) {
     Vector3D sum = Vector3D.ZERO;
     Vector3D point = Vector3D.ZERO;
     Vector3D sideways = Vector3D.ZERO;
     double push = 0;
     double weights = 0;
-    OptionalDouble used = OptionalDouble.empty();
+    double holds = 0;
+    double couldHold = 0;
     for (ContactProblem.Touch touch : group) {
       Contact contact = touch.contact();
-      Force force = at(contact, touch.source(), forces);
+      Force force = at(contact, touch.source(), forces, kind);
       if (force == null) {
         continue;
       }
@@ -76,19 +82,25 @@ public record Reaction(
       weights += weight;
       push += normal;
       if (contact.friction() > 0 && !contact.grips() && normal > 0) {
-        double share = side.getNorm() / (contact.friction() * normal);
-        used = OptionalDouble.of(Math.max(used.orElse(0), share));
+        holds += side.getNorm();
+        couldHold += contact.friction() * normal;
       }
     }
     return weights <= 0
         ? null
         : new Reaction(
-            source, on, sum, point.scalarMultiply(1 / weights), push, sideways.getNorm(), used);
+            source,
+            on,
+            sum,
+            point.scalarMultiply(1 / weights),
+            push,
+            sideways.getNorm(),
+            couldHold > 0 ? OptionalDouble.of(holds / couldHold) : OptionalDouble.empty());
   }
 
-  private static Force at(Contact contact, String source, List<Force> forces) {
+  private static Force at(Contact contact, String source, List<Force> forces, Force.Kind kind) {
     for (Force force : forces) {
-      if (force.kind() == Force.Kind.SUPPORT
+      if (force.kind() == kind
           && force.source().equals(source)
           && force.segment() == contact.segment()
           && force.point().equals(contact.point())) {

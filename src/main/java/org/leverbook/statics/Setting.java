@@ -3,6 +3,7 @@ package org.leverbook.statics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.leverbook.body.Body;
@@ -33,6 +34,10 @@ record Setting(
     List<Load> all = new ArrayList<>(loads);
     all.addAll(Arrays.asList(more));
     return new Setting(body, pose, all, supports, leaning, sides);
+  }
+
+  Setting changing(UnaryOperator<Load> change) {
+    return new Setting(body, pose, loads.stream().map(change).toList(), supports, leaning, sides);
   }
 
   Setting on(Support... more) {

@@ -2,6 +2,7 @@ package org.leverbook.statics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.display.Caution;
@@ -30,7 +31,9 @@ final class SupportSheets {
             new Column("pressure point up", "cm", 1),
             new Column("pressure point right", "cm", 1));
     List<List<Object>> rows = new ArrayList<>();
-    for (Reaction reaction : position.supportForces()) {
+    List<Reaction> all = new ArrayList<>(position.supportForces());
+    all.addAll(position.pressed());
+    for (Reaction reaction : all) {
       List<Object> row = new ArrayList<>();
       row.add(reaction.source());
       row.add(reaction.on());
@@ -52,6 +55,15 @@ final class SupportSheets {
             ? "As the supports act on the lifter. The pressure point is the middle of the pushes,"
                 + " weighed by their size."
             : position.holding().sentence());
+    for (Reaction pressed : position.pressed()) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "The %s presses the %s where that costs the joints the least effort; to say where, use"
+                  + " .pressedAt(…).",
+              pressed.source(),
+              pressed.on()));
+    }
     if (position.supports().stream().anyMatch(s -> s.leanedOn())) {
       notes.add(
           "A pad is relaxed onto as far as that lowers the summed squared effort of the joints; how"

@@ -6,12 +6,11 @@
  * <ol>
  *   <li>Gather the known forces: the weight of every segment and what the loads give ({@link
  *       org.leverbook.load.Force}).
- *   <li>Find what the supports must give so that forces and moments on the whole body cancel: feet
- *       on level ground with nothing that pulls sideways press straight down and evenly ({@link
- *       org.leverbook.statics.Reactions}); everything else is the least summed squared effort of
- *       the joints within push-only and friction limits ({@code ContactProblem}, {@code
- *       LeastEffort}). Pads may be left untouched instead, or used in part. Where nothing balances,
- *       {@link org.leverbook.statics.Holding} says what is lacking, by how much.
+ *   <li>Find what the supports must give so that forces and moments on the whole body cancel, and
+ *       of all that do so within push-only and friction limits the least summed squared effort of
+ *       the joints ({@code ContactProblem}, {@code LeastEffort}). Pads may be left untouched
+ *       instead, or used in part. Where nothing balances, {@link org.leverbook.statics.Holding}
+ *       says what is lacking, by how much.
  *   <li>Cut each joint in thought and add up what acts on everything distal to the cut: force and
  *       moment about the joint's centre, source by source ({@link org.leverbook.statics.NetLoads}).
  *   <li>Tell it the way a coach reasons ({@link org.leverbook.statics.JointMoment}): what the

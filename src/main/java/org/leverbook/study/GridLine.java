@@ -71,7 +71,15 @@ final class GridLine {
     }
     if (!changing.isEmpty()) {
       Placement placement = pose.placed();
-      changing.forEach(load -> load.forces(placement).forEach(this::push));
+      for (Load load : changing) {
+        if (load.shared(placement).isPresent()) {
+          throw new Refused(
+              "A grid does not look for the place where the soles press the "
+                  + load.source()
+                  + ": say it, as in .pressedAt(percent(50)).");
+        }
+        load.forces(placement).forEach(this::push);
+      }
     }
     quick.gather();
   }

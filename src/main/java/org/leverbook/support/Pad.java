@@ -159,16 +159,24 @@ public record Pad(
   }
 
   /**
-   * A plate that does not move, ahead of the feet; it pushes at heel and ball of each sole, so that
-   * the pressure point along the foot is found. For one that slides on a rail see the sled among
-   * the loads.
+   * A plate that does not move, ahead of the feet; it pushes at heel, ball and toe tip of each
+   * sole, so that the pressure point along the foot is found. For one that slides on a rail see the
+   * sled among the loads.
    *
    * @param tilt of its face: 90 degrees stands upright
    * @return the plate, 60 cm long and 60 cm wide, which carries
    * @throws Refused if the tilt is missing or outside 0 to 100 degrees
    */
   public static Pad footPlate(Quantity<Angle> tilt) {
-    return of("foot plate", facing(tilt, -1), 0.60, 0.60, false, Site.HEEL, Site.BALL_OF_FOOT)
+    return of(
+            "foot plate",
+            facing(tilt, -1),
+            0.60,
+            0.60,
+            false,
+            Site.HEEL,
+            Site.BALL_OF_FOOT,
+            Site.TOE_TIP)
         .friction(Floor.SHOE_FRICTION);
   }
 

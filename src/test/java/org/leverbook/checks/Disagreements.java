@@ -57,11 +57,6 @@ final class Disagreements {
                   + " leans 37 degrees in balance against 13: a still lifter bears more at the spine,"
                   + " not less. The paper's peaks are of moving lifts, and its box carries a part."),
           entry(
-              "B12d",
-              "At the ankle only balance and the stance's turn-out count, and the box is taken to"
-                  + " carry nothing: wide and box squat are then within 10 per cent. A lifter who"
-                  + " rests on the box takes weight off the feet, as the paper's order says."),
-          entry(
               "B32d",
               "How low is not printed. With hands and shanks where they were and the shoulders 20 cm"
                   + " above the wrists, where the belly meets the floor, the hands bear 70 per cent; at"

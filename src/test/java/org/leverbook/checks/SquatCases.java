@@ -26,7 +26,7 @@ import org.leverbook.support.Footing;
 
 /**
  * Rows of section B on squats and on holding a weight with the trunk bent: B01, B12, B13, B15, B26,
- * B42, B43. Moments are those of one leg.
+ * B42, B43, B46. Moments are those of one leg.
  *
  * <p>Printed: the bar as a share of body mass, "parallel", the knees kept behind the toes (B01),
  * stance widths (B12), 70 % of each best (B13; its loads from memory), trunk angles and loads
@@ -77,6 +77,7 @@ final class SquatCases {
     rows.put("B26a", () -> yes(bentHolds(true)));
     rows.put("B26b", () -> yes(bentHolds(false)));
     rows.put("B42d", SquatCases::hipRisesMore);
+    rows.put("B46", () -> yes(inward(1) > 0 && inward(1.5) > inward(1)));
     rows.put("B43b", () -> yes(LEVEL.shin(20).lean() > LEVEL.shin(30).lean()));
     rows.put("B43c", () -> yes(LEVEL.shin(40).lean() < LEVEL.shin(30).lean()));
     return rows;
@@ -93,6 +94,15 @@ final class SquatCases {
 
   private static double ankle(Squat squat) {
     return squat.position().moment(JointId.ANKLE).about("flexion");
+  }
+
+  /** What the floor pushes the right foot towards the left, newtons. */
+  private static double inward(double trochanterWidths) {
+    Squat squat = Squat.level(BODY, 100).stance(trochanterWidths * 0.33, Math.toRadians(20));
+    return squat.position().supportForces().stream()
+        .filter(r -> r.on().equals("right foot"))
+        .mapToDouble(r -> -r.force().getZ())
+        .sum();
   }
 
   private static double spine(Squat squat) {

@@ -19,6 +19,7 @@ import org.leverbook.load.Gravity;
 import org.leverbook.statics.JointMoment;
 import org.leverbook.statics.NetLoads;
 import org.leverbook.statics.Position;
+import org.leverbook.support.Floor;
 
 /**
  * People who stand on the floor with a bar in both hands and a weight in one, one-sided in stance,
@@ -37,7 +38,8 @@ class StandingTest {
       double up = 0;
       for (Force force : supports(position)) {
         assertThat(force.force().getY()).isPositive();
-        assertThat(Math.hypot(force.force().getX(), force.force().getZ())).isZero();
+        assertThat(Math.hypot(force.force().getX(), force.force().getZ()))
+            .isLessThanOrEqualTo(Floor.SHOE_FRICTION * force.force().getY() + 1e-9);
         assertThat(force.point().getY()).isCloseTo(0, within(1e-6));
         up += force.force().getY();
       }
@@ -120,9 +122,10 @@ class StandingTest {
   }
 
   @Test
-  void on_a_floor_that_only_pushes_upward_every_leg_passes_the_whole_push_on_to_what_it_carries() {
+  void on_ice_every_leg_passes_the_whole_push_on_to_what_it_carries() {
     int joints = 0;
-    for (Position position : POSITIONS) {
+    for (Position onFloor : POSITIONS) {
+      Position position = onFloor.without("floor").on(new Floor(onFloor.body(), 0));
       for (JointMoment moment : position.all()) {
         if (moment.force().getY() > 0) {
           assertThat(moment.parts().get("floor").moment().getNorm()).isLessThan(1e-8);
@@ -156,7 +159,7 @@ class StandingTest {
    * In the sagittal plane, where both feet press alike. Sideways a foot's own centre of pressure
    * moves as the heavier bar brings the balance forward onto the broader ball of the foot, and the
    * toes take another share: there nothing is linear in the load (some 2 N·m here), by the choice
-   * of the least pushes.
+   * of the least effort.
    */
   @Test
   void twice_the_bar_in_the_same_hinge_gives_twice_the_bars_own_share_at_every_joint() {

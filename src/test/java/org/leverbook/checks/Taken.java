@@ -69,7 +69,11 @@ final class Taken {
           entry("B42", "The same posture rule at 50 and 90 kg; one leg."),
           entry(
               "B43", "80 kg on the upper back, thighs level, shins leaned 20, 30 and 40 degrees."),
-          entry("B44", "As B05: stance and hand spacing of B04."));
+          entry("B44", "As B05: stance and hand spacing of B04."),
+          entry(
+              "B46",
+              "100 kg, thighs level, shins leaned 30 degrees, feet turned out 20 degrees; 33 cm from"
+                  + " trochanter to trochanter (by eye, between hip joints and hip breadth)."));
 
   private Taken() {}
 

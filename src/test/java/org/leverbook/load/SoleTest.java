@@ -43,7 +43,7 @@ class SoleTest {
   }
 
   @Test
-  void a_foot_plate_has_heel_and_ball_of_each_sole_to_push_at() {
+  void a_foot_plate_has_heel_ball_and_toes_of_each_sole_to_push_at() {
     // Lying on the back with the soles upright: turn the world instead of the body.
     Pose lying =
         Pose.neutral(BODY.tree())
@@ -53,6 +53,11 @@ class SoleTest {
     assertThat(Pad.footPlate(deg(90)).contacts(lying.placed()))
         .extracting(Contact::name)
         .containsExactlyInAnyOrder(
-            "right heel", "left heel", "right ball of the foot", "left ball of the foot");
+            "right heel",
+            "left heel",
+            "right ball of the foot",
+            "left ball of the foot",
+            "right toe tip",
+            "left toe tip");
   }
 }

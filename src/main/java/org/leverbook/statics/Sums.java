@@ -1,0 +1,49 @@
+package org.leverbook.statics;
+
+import java.util.List;
+import org.leverbook.load.Force;
+import org.leverbook.pose.Placement;
+
+/**
+ * The sums of one setting: what the supports give, and the moments that follow.
+ *
+ * <p>Loads and contacts are looked at when this is made, so that a band that is too short or a pad
+ * that is not touched is refused there. The sums themselves wait until they are asked for: a
+ * movement takes nine neighbouring positions for the sake of their poses alone.
+ */
+final class Sums {
+
+  private final Later<Resting> resting;
+  private final Later<List<Reaction>> reactions;
+  private final Later<List<Reaction>> pressed;
+  private final Later<KnownMoments> moments;
+
+  Sums(Setting setting, Placement where) {
+    Resting.Finder finder = new Resting.Finder(setting, where);
+    resting = new Later<>(finder::resting);
+    reactions = new Later<>(() -> gathered(where, Force.Kind.SUPPORT));
+    pressed = new Later<>(() -> gathered(where, Force.Kind.LOAD));
+    moments = new Later<>(() -> KnownMoments.of(where, resting()));
+  }
+
+  Resting resting() {
+    return resting.value();
+  }
+
+  List<Reaction> reactions() {
+    return reactions.value();
+  }
+
+  /** What the body shares out: the push of a sled. */
+  List<Reaction> pressed() {
+    return pressed.value();
+  }
+
+  private List<Reaction> gathered(Placement where, Force.Kind kind) {
+    return Reaction.gathered(where.tree(), resting().touches(), resting().forces(), kind);
+  }
+
+  KnownMoments moments() {
+    return moments.value();
+  }
+}
