@@ -94,15 +94,48 @@ final class Hands {
     }
   }
 
+  /** Both upper arms are raised so far from hanging straight down, radians. */
+  static void armsRaised(Posture p, double radians) {
+    for (Side side : p.sides()) {
+      armRaised(p, side, radians);
+    }
+  }
+
+  /** One upper arm is raised so far from hanging straight down, radians. */
+  static void armRaised(Posture p, Side side, double radians) {
+    p.statements()
+        .leans(
+            "the " + side.of("upper arm"),
+            "its height",
+            p.direction(side.of("upper arm"), Vector3D.MINUS_J),
+            Vector3D.MINUS_J,
+            Math.cos(radians));
+  }
+
+  /** The upper arms point down and so far ahead, radians from straight down, seen from the side. */
+  static void upperArm(Posture p, double ahead) {
+    for (Side side : p.sides()) {
+      p.segmentLeans(
+          "the " + side.of("upper arm"),
+          p.joint(JointId.ELBOW, side),
+          p.joint(JointId.SHOULDER, side),
+          -ahead);
+      p.usually(JointId.SHOULDER, side, "abduction", 5, 0.5);
+    }
+  }
+
   /** The arms hang straight down, palms facing the thighs. */
   static void hang(Posture p) {
-    for (Side side : p.sides()) {
-      p.exactly(JointId.ELBOW, side, "flexion", 0);
-      p.usually(JointId.FOREARM, side, "rotation", 80, 0.3);
-      Feature arm = p.direction(side.of("upper arm"), Vector3D.PLUS_J);
-      p.statements().rather(arm, Vector3D.PLUS_I, 0, 2);
-      p.statements().rather(arm, Vector3D.PLUS_K, -side.sign() * 0.12, 2);
-    }
+    p.sides().forEach(side -> hang(p, side));
+  }
+
+  /** One arm hangs straight down. */
+  static void hang(Posture p, Side side) {
+    p.exactly(JointId.ELBOW, side, "flexion", 0);
+    p.usually(JointId.FOREARM, side, "rotation", 80, 0.3);
+    Feature arm = p.direction(side.of("upper arm"), Vector3D.PLUS_J);
+    p.statements().rather(arm, Vector3D.PLUS_I, 0, 2);
+    p.statements().rather(arm, Vector3D.PLUS_K, -side.sign() * 0.12, 2);
   }
 
   /** The arm is straight. */

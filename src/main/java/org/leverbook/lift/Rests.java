@@ -101,6 +101,28 @@ final class Rests {
     feet(p, p.links().thigh(), 0.14, 10);
   }
 
+  /**
+   * Sits back on an inclined bench: a level seat and a back rest.
+   *
+   * @param p the posture
+   * @param tilt of the back rest, radians: 90 degrees is upright
+   */
+  static void reclined(Posture p, double tilt) {
+    double height = usualSeat(p);
+    double lean = tilt - Math.PI / 2;
+    p.roughly(0, height + 0.1, Math.toDegrees(lean));
+    p.atHeight(Site.SITTING_BONE, height, "the seat");
+    p.atForward(JointId.HIP, 0, "their place on the seat");
+    p.trunkLeans(lean);
+    p.spine();
+    p.usually(JointId.HIP, "flexion", 70, Posture.EASY);
+    p.usually(JointId.KNEE, "flexion", 85, Posture.EASY);
+    p.usually(JointId.HIP, "abduction", 15, 0.2);
+    p.on(Pad.seat());
+    p.on(Pad.back(Units.deg(Math.toDegrees(tilt))));
+    feet(p, p.links().thigh(), 0.18, 15);
+  }
+
   /** The seat height at which thighs are level and feet flat. */
   static double usualSeat(Posture p) {
     return p.links().footHeight() + p.links().shank() - 0.07;

@@ -1,0 +1,75 @@
+package org.leverbook.lift;
+
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Person;
+import org.leverbook.body.Site;
+import org.leverbook.support.Pad;
+
+/** A seated curl with the upper arms on a sloping pad. */
+public final class PreacherCurl extends Lift<PreacherCurl>
+    implements With.GripWidth<PreacherCurl>,
+        With.Grips<PreacherCurl>,
+        With.PadAngle<PreacherCurl>,
+        Can.ElbowBend<PreacherCurl>,
+        With.HoldsBar<PreacherCurl> {
+
+  private PreacherCurl(Setup setup) {
+    super(setup);
+  }
+
+  /**
+   * The lift with its usual settings.
+   *
+   * @param lifter who
+   * @return the lift
+   */
+  public static PreacherCurl of(Person lifter) {
+    return new PreacherCurl(nothingSaid(lifter));
+  }
+
+  @Override
+  PreacherCurl changed(Setup changed) {
+    return new PreacherCurl(changed);
+  }
+
+  @Override
+  public String name() {
+    return "preacher curl";
+  }
+
+  @Override
+  public String purpose() {
+    return "Bend the elbows with the upper arms on a pad: hard where the "
+        + "forearm is level, which the pad decides.";
+  }
+
+  @Override
+  public String source() {
+    return "common practice, no source";
+  }
+
+  @Override
+  void say(Posture p) {
+    Weights.bar(p, 0.2, Site.HAND);
+    double slope = p.angle(Setting.PAD_ANGLE, 50);
+    Rests.seated(p, Rests.usualSeat(p), Math.toRadians(12));
+    p.spine(10);
+    Hands.apart(p, p.value(Setting.GRIP_WIDTH, Hands.usualWidth(p)), p.grip(Grip.UNDERHAND));
+    p.exactlyRadians(
+        JointId.ELBOW, "flexion", p.between(Math.toRadians(15), p.angle(Setting.ELBOW_BEND, 125)));
+    Hands.upperArm(p, Math.PI / 2 - slope);
+    p.on(
+        new Pad(
+            "arm pad",
+            List.of(Site.ELBOW),
+            new Vector3D(Math.sin(slope), Math.cos(slope), 0),
+            Optional.empty(),
+            0.3,
+            0.8,
+            Pad.CLOTH_FRICTION,
+            true));
+  }
+}

@@ -1,0 +1,78 @@
+package org.leverbook.lift;
+
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.JointId;
+import org.leverbook.body.Person;
+import org.leverbook.body.Side;
+import org.leverbook.body.Site;
+import org.leverbook.solve.Feature;
+import org.leverbook.support.Pad;
+
+/** A seated wrist curl, the forearms on a level bench, palms up. */
+public final class WristCurl extends Lift<WristCurl>
+    implements With.GripWidth<WristCurl>, With.Grips<WristCurl>, With.HoldsBar<WristCurl> {
+
+  private WristCurl(Setup setup) {
+    super(setup);
+  }
+
+  /**
+   * The lift with its usual settings.
+   *
+   * @param lifter who
+   * @return the lift
+   */
+  public static WristCurl of(Person lifter) {
+    return new WristCurl(nothingSaid(lifter));
+  }
+
+  @Override
+  WristCurl changed(Setup changed) {
+    return new WristCurl(changed);
+  }
+
+  @Override
+  public String name() {
+    return "wrist curl";
+  }
+
+  @Override
+  public String purpose() {
+    return "Bend the wrists with the forearms on a bench: the flexors of the " + "forearm.";
+  }
+
+  @Override
+  public String source() {
+    return "common practice, no source";
+  }
+
+  @Override
+  void say(Posture p) {
+    Weights.bar(p, 0.2, Site.HAND);
+    Rests.seated(p, Rests.usualSeat(p), Math.toRadians(25));
+    p.spine(15);
+    Grip grip = p.grip(Grip.UNDERHAND);
+    Hands.apart(p, p.value(Setting.GRIP_WIDTH, 2 * p.links().shoulderHalfWidth()), grip);
+    p.exactly(
+        JointId.WRIST, "flexion", grip == Grip.OVERHAND ? p.between(55, -50) : p.between(-50, 55));
+    for (Side side : p.sides()) {
+      // Forearms level on the bench, pointing ahead.
+      Feature forearm = p.direction(side.of("forearm"), Vector3D.MINUS_J);
+      p.statements().leans("the " + side.of("forearm"), "the bench", forearm, Vector3D.PLUS_J, 0);
+    }
+    p.usually(JointId.SHOULDER, "flexion", 40, Posture.EASY);
+    p.usually(JointId.ELBOW, "flexion", 60, Posture.EASY);
+    p.on(
+        new Pad(
+            "bench under the forearms",
+            List.of(Site.FOREARM, Site.ELBOW),
+            Vector3D.PLUS_J,
+            Optional.empty(),
+            0.5,
+            1,
+            Pad.CLOTH_FRICTION,
+            false));
+  }
+}
