@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
 import java.util.List;
+import java.util.Set;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.BeforeAll;
@@ -98,7 +99,11 @@ class GridPlotTest {
     // Arms that hang straight down: the shoulder's moment is zero but for rounding.
     assertThat(hanging.cells())
         .allSatisfy(c -> assertThat(c.moment(JointId.SHOULDER)).isCloseTo(0, within(1e-6)));
-    assertThat(Plots.chart(hanging, JointId.SHOULDER).getStyler().getRangeColors()).hasSize(1);
+    HeatMapChart chart = Plots.chart(hanging, JointId.SHOULDER);
+    assertThat(Set.copyOf(List.of(chart.getStyler().getRangeColors()))).hasSize(1);
+    List<Number[]> fields = List.copyOf(chart.getHeatMapSeries().getHeatData());
+    assertThat(fields).allMatch(f -> f[2].doubleValue() == 0);
+    assertThat(hanging.plot(JointId.SHOULDER).png()).as("it can be painted").isPresent();
   }
 
   @Test
