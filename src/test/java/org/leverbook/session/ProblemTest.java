@@ -37,6 +37,12 @@ class ProblemTest {
         "person(MALE, kg(85), cm(178)).mass|31|\"mass\" needs its brackets: mass().",
         "\"a\".lenght()|5|A String has no word \"lenght\": did you mean length()?",
         "barbell(140)|9|An int stands where a Quantity<Mass> is needed; kg() or lb() would make one.",
+        "hinge(person(MALE, kg(85), cm(178))).holding(kg(140))|37|holding(Quantity<Mass>) is not"
+            + " possible; holding takes (Barbell) or (NoLoad). A Quantity<Mass> stands where a"
+            + " Barbell is needed; barbell(), loadedBar() or trapBar() would make one.",
+        "at(cm(50))|1|at(Quantity<Length>) is not possible; at takes"
+            + " (Quantity<Length>,Quantity<Length>,Quantity<Length>) or"
+            + " (Quantity<Length>,Quantity<Length>).",
         "int n = \"a\";|9|A String stands where an int is needed.",
         "xyzzy + 1|1|There is no word \"xyzzy\".",
         "kg(1) kg(2)|6|Here is missing: ';'.",
