@@ -152,6 +152,50 @@ class ProblemTest {
     assertThat(problem.line()).isEqualTo(3);
   }
 
+  /** The library copies it: by a constructor that takes the cause, or by the one without any. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "new IllegalStateException(\"too heavy\")",
+        "new java.util.concurrent.CompletionException(new IllegalStateException(\"too heavy\"))"
+      })
+  void an_exception_that_another_thread_met_is_told_once_with_its_line(String thrown) {
+    Problem problem =
+        problem(
+            "java.util.concurrent.ForkJoinPool.commonPool()\n  .submit((Runnable) () -> {\n"
+                + "    throw "
+                + thrown
+                + ";\n  })\n  .join();");
+
+    assertThat(problem.message()).isEqualTo("Illegal state exception: too heavy");
+    assertThat(problem.line()).isEqualTo(3);
+  }
+
+  @Test
+  void a_users_own_exception_from_another_thread_is_told_once() {
+    Problem problem =
+        problem(
+            "class Dropped extends RuntimeException {\n"
+                + "  public String toString() { return \"the bar fell\"; }\n}\n"
+                + "java.util.concurrent.ForkJoinPool.commonPool()\n"
+                + "  .submit((Runnable) () -> { throw new Dropped(); }).join();");
+
+    assertThat(problem.message()).isEqualTo("Dropped exception.");
+    assertThat(problem.line()).isEqualTo(5);
+  }
+
+  @Test
+  void an_exception_with_a_cause_of_its_own_kind_but_other_words_keeps_both() {
+    Problem problem =
+        problem(
+            "throw new IllegalStateException(\"no lift\",\n"
+                + "  new IllegalStateException(\"no bar\"));");
+
+    assertThat(problem.message())
+        .isEqualTo("Illegal state exception: no lift\nbecause of illegal state exception: no bar");
+    assertThat(problem.line()).isEqualTo(1);
+  }
+
   @Test
   void a_method_that_calls_itself_without_end_is_told_and_the_session_goes_on() {
     Problem problem = problem("int f(int x) { return f(x + 1); }\nf(0)");
