@@ -13,6 +13,7 @@ import org.leverbook.pose.Frame;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Units;
 import org.leverbook.study.PoseGrid;
+import org.leverbook.study.Span;
 
 /**
  * A million still positions into a table: trunk lean against elbow flexion with a bar in the hands,
@@ -57,8 +58,8 @@ final class GridRate {
     Pose upright = Pose.neutral(tree);
     Vector3D hips = new Vector3D(0, 0.9, 0);
     return PoseGrid.over(
-            PoseGrid.Axis.of("lean", Units.deg(0), Units.deg(90), 1000),
-            PoseGrid.Axis.of("elbow flexion", Units.deg(0), Units.deg(120), 1000),
+            Span.of("lean", Units.deg(0), Units.deg(90), 1000),
+            Span.of("elbow flexion", Units.deg(0), Units.deg(120), 1000),
             (lean, elbow) -> {
               double bent = Math.toRadians(elbow);
               return upright

@@ -1,7 +1,7 @@
 package org.leverbook.figure;
 
 import java.util.Optional;
-import org.knowm.xchart.XYChart;
+import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.leverbook.display.Shown;
 import org.leverbook.display.ShownAdapter;
 
@@ -10,6 +10,8 @@ public final class ChartAdapter implements ShownAdapter {
 
   @Override
   public Optional<Shown> show(Object value) {
-    return value instanceof XYChart chart ? Optional.of(Plots.picture(chart)) : Optional.empty();
+    return value instanceof AxesChart<?, ?> chart
+        ? Optional.of(Plots.picture(chart))
+        : Optional.empty();
   }
 }

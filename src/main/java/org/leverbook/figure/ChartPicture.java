@@ -5,7 +5,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
-import org.knowm.xchart.XYChart;
+import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.leverbook.display.Picture;
 
 /**
@@ -15,7 +15,8 @@ import org.leverbook.display.Picture;
  * @param notes below it
  * @param style for background and notes
  */
-record ChartPicture(XYChart chart, List<String> notes, FigureStyle style) implements Picture {
+record ChartPicture(AxesChart<?, ?> chart, List<String> notes, FigureStyle style)
+    implements Picture {
 
   private static final double MARGIN = 28;
 

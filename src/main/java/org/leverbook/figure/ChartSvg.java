@@ -15,8 +15,10 @@ import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.HeatMapChart;
+import org.knowm.xchart.internal.chartpart.AxesChart;
+import org.knowm.xchart.style.AxesChartStyler;
+import org.knowm.xchart.style.HeatMapStyler;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -56,7 +58,7 @@ final class ChartSvg {
 
   /** Hears which tick labels XChart makes, since it tells them to nobody else. */
   private static void listening(ChartPicture picture, List<String> seen, Runnable painting) {
-    XYStyler styler = picture.chart().getStyler();
+    AxesChartStyler styler = picture.chart().getStyler();
     Function<Double, String> x = styler.getXAxisTickLabelsFormattingFunction();
     Function<Double, String> y = styler.getYAxisTickLabelsFormattingFunction();
     try {
@@ -79,23 +81,31 @@ final class ChartSvg {
         };
   }
 
-  private static Set<String> texts(XYChart chart, List<String> seen) {
+  private static Set<String> texts(AxesChart<?, ?> chart, List<String> seen) {
     Set<String> texts = new LinkedHashSet<>(seen);
     texts.add(chart.getTitle());
     texts.add(chart.getXAxisTitle());
     texts.add(chart.getYAxisTitle());
     chart.getSeriesCollection().forEach(series -> texts.add(series.getLabel()));
+    if (chart instanceof HeatMapChart map) {
+      texts.addAll(HeatMaps.texts(map));
+    }
     texts.removeIf(text -> text == null || text.isBlank());
     return texts;
   }
 
-  private static Set<java.awt.Font> fonts(XYStyler styler) {
-    return new LinkedHashSet<>(
-        List.of(
-            styler.getAxisTickLabelsFont(),
-            styler.getAxisTitleFont(),
-            styler.getLegendFont(),
-            styler.getChartTitleFont()));
+  private static Set<java.awt.Font> fonts(AxesChartStyler styler) {
+    Set<java.awt.Font> fonts =
+        new LinkedHashSet<>(
+            List.of(
+                styler.getAxisTickLabelsFont(),
+                styler.getAxisTitleFont(),
+                styler.getLegendFont(),
+                styler.getChartTitleFont()));
+    if (styler instanceof HeatMapStyler map) {
+      fonts.add(map.getValueFont());
+    }
+    return fonts;
   }
 
   private static void dress(Element root, ChartPicture picture) {

@@ -6,9 +6,10 @@ import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.statics.Position;
+import org.leverbook.study.Grid;
 import org.leverbook.study.Sweep;
 
-/** Draws positions and sweeps. */
+/** Draws positions, sweeps and grids. */
 public final class FigureIllustrator implements Illustrator {
 
   @Override
@@ -26,6 +27,11 @@ public final class FigureIllustrator implements Illustrator {
     if (subject instanceof Sweep sweep) {
       return Optional.of(
           Plots.picture(sweep, joints.isEmpty() ? Plots.usual() : joints, FigureStyle.PRINT));
+    }
+    if (subject instanceof Grid<?, ?> grid) {
+      return Optional.of(
+          HeatMaps.picture(
+              grid, joints.isEmpty() ? JointId.HIP : joints.get(0), FigureStyle.PRINT));
     }
     return Optional.empty();
   }

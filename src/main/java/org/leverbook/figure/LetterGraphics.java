@@ -9,6 +9,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -31,22 +32,28 @@ final class LetterGraphics extends SVGGraphics2D {
   private static final AffineTransform UPRIGHT =
       AffineTransform.getRotateInstance(-Math.PI / 2, 0, 0);
 
+  /** What XChart takes where it sets colour scales and the numbers in a map's fields. */
+  private static final FontRenderContext WHOLE_STEPS = new FontRenderContext(null, true, false);
+
   private record Known(String text, Font font, boolean upright) {}
 
   private final transient Supplier<Set<String>> texts;
   private final transient Map<String, Known> outlines;
+  private final transient Set<Known> learned;
   private transient Set<Font> fonts = Set.of();
 
   LetterGraphics(SVGGeneratorContext context, Supplier<Set<String>> texts) {
     super(context, false);
     this.texts = texts;
     this.outlines = new HashMap<>();
+    this.learned = new HashSet<>();
   }
 
   private LetterGraphics(LetterGraphics parent) {
     super(parent);
     this.texts = parent.texts;
     this.outlines = parent.outlines;
+    this.learned = parent.learned;
     this.fonts = parent.fonts;
   }
 
@@ -86,17 +93,21 @@ final class LetterGraphics extends SVGGraphics2D {
   }
 
   private void learn() {
-    FontRenderContext context = getFontRenderContext();
     for (String text : texts.get()) {
       for (Font font : fonts) {
         Known level = new Known(text, font, false);
-        if (!outlines.containsValue(level)) {
-          TextLayout layout = new TextLayout(text, font, context);
-          outlines.put(key(layout.getOutline(null)), level);
-          outlines.put(key(layout.getOutline(UPRIGHT)), new Known(text, font, true));
+        if (learned.add(level)) {
+          learn(level, getFontRenderContext());
+          learn(level, WHOLE_STEPS);
         }
       }
     }
+  }
+
+  private void learn(Known level, FontRenderContext context) {
+    TextLayout layout = new TextLayout(level.text(), level.font(), context);
+    outlines.put(key(layout.getOutline(null)), level);
+    outlines.put(key(layout.getOutline(UPRIGHT)), new Known(level.text(), level.font(), true));
   }
 
   private static String key(Shape shape) {

@@ -5,20 +5,23 @@ import java.awt.Color;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
+import org.knowm.xchart.HeatMapChart;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.internal.chartpart.AxesChart;
+import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.Styler;
-import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Picture;
 import org.leverbook.quantity.Refused;
+import org.leverbook.study.Grid;
 import org.leverbook.study.Sweep;
 
 /**
- * The moments of a sweep as an XChart chart, for those who want to restyle it.
+ * The moments of a sweep or a grid as an XChart chart, for those who want to restyle it.
  *
  * <p>{@code var chart = Plots.chart(byHip, HIP, KNEE); chart.setTitle("Lesson 3");
  * Plots.picture(chart).save("lesson-3");}
@@ -51,13 +54,26 @@ public final class Plots {
   }
 
   /**
+   * The moments of a grid at one joint in colours: the second quantity across, the first upwards;
+   * empty where nothing could be held.
+   *
+   * @param grid what was varied
+   * @param joint which joint
+   * @return the chart; {@link #picture} makes it a picture
+   * @throws Refused if no pair of the grid could be held
+   */
+  public static HeatMapChart chart(Grid<?, ?> grid, JointId joint) {
+    return HeatMaps.chart(grid, joint, FigureStyle.PRINT);
+  }
+
+  /**
    * A chart as a picture.
    *
-   * @param chart any XChart chart of lines
+   * @param chart any XChart chart with two axes
    * @param notes sentences to stand below it
    * @return the picture
    */
-  public static Picture picture(XYChart chart, String... notes) {
+  public static Picture picture(AxesChart<?, ?> chart, String... notes) {
     return new ChartPicture(chart, List.of(notes), FigureStyle.PRINT);
   }
 
@@ -94,6 +110,7 @@ public final class Plots {
                   .yAxisTitle("moment (N·m), positive: the resistance flexes")
                   .build();
           styled(made[0].getStyler(), style);
+          made[0].getStyler().setMarkerSize(7);
           spanned(made[0], sweep, joints);
           zeroLine(made[0], style);
           List<FigureStyle.Accent> accents = style.accents(joints);
@@ -164,7 +181,7 @@ public final class Plots {
     return new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
   }
 
-  private static void styled(XYStyler styler, FigureStyle style) {
+  static void styled(AxesChartStyler styler, FigureStyle style) {
     Color paper = Color.decode(style.paper());
     Color ink = Color.decode(style.ink());
     Font plain = new Font(Font.SANS_SERIF, Font.PLAIN, 12).deriveFont((float) style.caption());
@@ -181,7 +198,6 @@ public final class Plots {
     styler.setPlotGridLinesColor(Color.decode(style.flesh()));
     styler.setPlotGridLinesStroke(new BasicStroke(1));
     styler.setXAxisTickMarkSpacingHint(70);
-    styler.setMarkerSize(7);
     styler.setAxisTitleFont(plain.deriveFont((float) style.label()));
     styler.setAxisTickLabelsFont(plain);
     styler.setXAxisTickLabelsFormattingFunction(Plots::tick);
@@ -189,7 +205,7 @@ public final class Plots {
   }
 
   /** A tick's value without a tail of rounding. */
-  private static String tick(double value) {
+  static String tick(double value) {
     return SvgWriter.number(value).replace('-', '−');
   }
 }

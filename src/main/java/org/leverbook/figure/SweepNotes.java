@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Caution;
+import org.leverbook.study.Gap;
 import org.leverbook.study.Sweep;
 
 /** What stands below the plot of a sweep. */
@@ -36,47 +37,26 @@ final class SweepNotes {
     return notes;
   }
 
-  /** Neighbours that failed for the same reason, but for its numbers, share a sentence. */
   private static List<String> gaps(Sweep sweep) {
-    List<String> gaps = new ArrayList<>();
-    List<Sweep.Row> rows = sweep.rows();
-    int i = 0;
-    while (i < rows.size()) {
-      int from = i;
-      if (rows.get(from).held()) {
-        i++;
-        continue;
-      }
-      while (i < rows.size() && alike(rows.get(i), rows.get(from))) {
-        i++;
-      }
-      gaps.add(gap(sweep, rows.subList(from, i)));
-    }
-    return gaps;
+    return Gap.in(sweep.rows().stream().map(Sweep.Row::reason).toList()).stream()
+        .map(gap -> told(sweep, gap))
+        .toList();
   }
 
-  private static boolean alike(Sweep.Row row, Sweep.Row other) {
-    return !row.held() && wording(row).equals(wording(other));
-  }
-
-  private static String wording(Sweep.Row row) {
-    return row.reason().replaceAll("[0-9.,-]+", "#");
-  }
-
-  private static String gap(Sweep sweep, List<Sweep.Row> run) {
-    Sweep.Row first = run.get(0);
-    if (run.size() == 1) {
-      return "No position at " + at(sweep, first.value()) + ": " + first.reason();
+  private static String told(Sweep sweep, Gap gap) {
+    String first = at(sweep, sweep.rows().get(gap.first()).value());
+    if (gap.size() == 1) {
+      return "No position at " + first + ": " + gap.reason();
     }
     return String.format(
         Locale.ROOT,
         "No position from %s to %s (%d of %d values); at %s: %s",
-        at(sweep, first.value()),
-        at(sweep, run.get(run.size() - 1).value()),
-        run.size(),
+        first,
+        at(sweep, sweep.rows().get(gap.last()).value()),
+        gap.size(),
         sweep.rows().size(),
-        at(sweep, first.value()),
-        first.reason());
+        first,
+        gap.reason());
   }
 
   private static String at(Sweep sweep, double value) {

@@ -18,6 +18,7 @@ public final class Imports {
       import javax.measure.quantity.*;
       import org.leverbook.body.*;
       import org.leverbook.load.Cam;
+      import org.leverbook.load.Direction;
       import org.leverbook.load.Stretch;
       import org.leverbook.lift.*;
       import org.leverbook.statics.*;

@@ -11,8 +11,11 @@ import org.leverbook.load.Barbell;
 import org.leverbook.load.Cable;
 import org.leverbook.load.Cam;
 import org.leverbook.load.Chains;
+import org.leverbook.load.DirectedForce;
+import org.leverbook.load.Direction;
 import org.leverbook.load.HandWeights;
 import org.leverbook.load.LeverMachine;
+import org.leverbook.load.NoLoad;
 import org.leverbook.load.PivotingBar;
 import org.leverbook.load.SteadyForce;
 import org.leverbook.load.Worn;
@@ -21,6 +24,24 @@ import org.leverbook.quantity.Refused;
 
 /** The words for what is lifted; {@link Vocabulary} hands them on. */
 public abstract sealed class LoadWords extends UnitWords permits SupportWords {
+
+  /** Against gravity. */
+  public static final Direction UPWARD = Direction.UPWARD;
+
+  /** With gravity. */
+  public static final Direction DOWNWARD = Direction.DOWNWARD;
+
+  /** Where the lifter looks when standing. */
+  public static final Direction FORWARD = Direction.FORWARD;
+
+  /** Behind the lifter. */
+  public static final Direction BACKWARD = Direction.BACKWARD;
+
+  /** To the lifter's own left. */
+  public static final Direction LEFTWARD = Direction.LEFTWARD;
+
+  /** To the lifter's own right. */
+  public static final Direction RIGHTWARD = Direction.RIGHTWARD;
 
   /** Farther away than this no gym reaches, metres. */
   private static final double GYM = 20;
@@ -67,12 +88,12 @@ public abstract sealed class LoadWords extends UnitWords permits SupportWords {
   }
 
   /**
-   * Empty hands: a lift without a load.
+   * Nothing to lift, wherever a load can stand, as in {@code hinge(lifter).holding(noLoad())}.
    *
-   * @return a bar of no mass
+   * @return no load
    */
-  public static Barbell noLoad() {
-    return new Barbell(0, Barbell.STANDARD_PLATE_RADIUS);
+  public static NoLoad noLoad() {
+    return new NoLoad();
   }
 
   /**
@@ -275,6 +296,19 @@ public abstract sealed class LoadWords extends UnitWords permits SupportWords {
   }
 
   /**
+   * A partner who pulls both hands in a direction, as in {@code partner(newton(200), BACKWARD)} or
+   * {@code partner(newton(200), FORWARD.raisedBy(deg(30)))}.
+   *
+   * @param force how hard
+   * @param direction in which the hands are pulled
+   * @return the load
+   * @throws Refused if a value is missing or outside
+   */
+  public static DirectedForce partner(Quantity<Force> force, Direction direction) {
+    return DirectedForce.of("partner", force, direction);
+  }
+
+  /**
    * A handle that does not move and answers a pull of this size, as in {@code
    * fixedHandle(newton(800), at(cm(0), cm(0)))}.
    *
@@ -285,5 +319,18 @@ public abstract sealed class LoadWords extends UnitWords permits SupportWords {
    */
   public static SteadyForce fixedHandle(Quantity<Force> force, Vector3D towards) {
     return SteadyForce.of("fixed handle", force, towards);
+  }
+
+  /**
+   * A handle that does not move and answers a pull of this size, as in {@code
+   * fixedHandle(newton(800), DOWNWARD)}.
+   *
+   * @param force how hard it pulls back
+   * @param direction in which it pulls the hands
+   * @return the load
+   * @throws Refused if a value is missing or outside
+   */
+  public static DirectedForce fixedHandle(Quantity<Force> force, Direction direction) {
+    return DirectedForce.of("fixed handle", force, direction);
   }
 }

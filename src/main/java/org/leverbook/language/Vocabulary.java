@@ -1,5 +1,6 @@
 package org.leverbook.language;
 
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -13,6 +14,8 @@ import org.leverbook.body.Side;
 import org.leverbook.lift.Hinge;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
+import org.leverbook.study.Grid;
+import org.leverbook.study.Span;
 import org.leverbook.study.Sweep;
 
 /**
@@ -150,6 +153,41 @@ public final class Vocabulary extends PullLiftWords {
       int values,
       Function<Quantity<Q>, Position> position) {
     return Sweep.over(name, from, to, values, position);
+  }
+
+  /**
+   * Two quantities varied against each other, as in {@code grid("hip height", cm(48), cm(72), 9,
+   * "bar mass", kg(40), kg(200), 9, (h, m) ->
+   * hinge(lifter).holding(barbell(m)).hipHeight(h).start())}.
+   *
+   * @param <A> what kind of quantity the first is
+   * @param <B> what kind of quantity the second is
+   * @param first what is varied slowest
+   * @param firstFrom its first value
+   * @param firstTo its last value
+   * @param firstValues how many, both ends included
+   * @param second what is varied fastest
+   * @param secondFrom its first value
+   * @param secondTo its last value
+   * @param secondValues how many, both ends included
+   * @param position from a pair of values to a position
+   * @return the grid; a pair that cannot be held is kept with its reason
+   * @throws Refused if a range is no range, or there are more than 100,000 pairs
+   */
+  public static <A extends Quantity<A>, B extends Quantity<B>> Grid<A, B> grid(
+      String first,
+      Quantity<A> firstFrom,
+      Quantity<A> firstTo,
+      int firstValues,
+      String second,
+      Quantity<B> secondFrom,
+      Quantity<B> secondTo,
+      int secondValues,
+      BiFunction<Quantity<A>, Quantity<B>, Position> position) {
+    return Grid.over(
+        Span.of(first, firstFrom, firstTo, firstValues),
+        Span.of(second, secondFrom, secondTo, secondValues),
+        position);
   }
 
   /**

@@ -10,6 +10,7 @@ import org.leverbook.body.Person;
 import org.leverbook.body.Site;
 import org.leverbook.display.Shown;
 import org.leverbook.load.Barbell;
+import org.leverbook.load.NoLoad;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Si;
@@ -113,6 +114,17 @@ public final class Hinge implements Shown {
               + ": give barbell(…) without .on(…).");
     }
     return new Hinge(body, load, given, value, load.plateRadius(), barAhead, gripHalfWidth, stance);
+  }
+
+  /**
+   * With empty hands where the bar was.
+   *
+   * @param nothing as in {@code noLoad()}
+   * @return the changed hinge
+   */
+  public Hinge holding(NoLoad nothing) {
+    Ask.present("load", nothing, "noLoad()");
+    return holding(new Barbell(0, bar.plateRadius()));
   }
 
   /**

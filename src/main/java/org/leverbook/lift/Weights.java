@@ -36,7 +36,7 @@ final class Weights {
             p.setup()
                 .main()
                 .filter(Barbell.class::isInstance)
-                .orElseGet(() -> new Barbell(mass(p, usual), Barbell.STANDARD_PLATE_RADIUS));
+                .orElseGet(() -> new Barbell(said(p, usual), Barbell.STANDARD_PLATE_RADIUS));
     Barbell placed =
         new Barbell(bar.kilograms(), bar.plateRadius(), site, bar.kind(), bar.floorShare());
     if (placed.kilograms() > 0) {
@@ -56,7 +56,7 @@ final class Weights {
    * @return the weights
    */
   static HandWeights hands(Posture p, String kind, double usual, List<Side> sides) {
-    double each = mass(p, usual);
+    double each = said(p, usual);
     HandWeights held =
         (HandWeights)
             p.setup()
@@ -104,8 +104,8 @@ final class Weights {
     return cable;
   }
 
-  /** The mass on a machine: what was said, or usual. */
-  static double machine(Posture p, double usual) {
+  /** The mass lifted: what was said, also if that was nothing, or usual. */
+  static double said(Posture p, double usual) {
     return p.setup().main().map(m -> m.mass()).orElseGet(() -> mass(p, usual));
   }
 

@@ -9,6 +9,7 @@ import org.leverbook.load.Barbell;
 import org.leverbook.load.Cable;
 import org.leverbook.load.Grasps;
 import org.leverbook.load.HandWeights;
+import org.leverbook.load.NoLoad;
 import org.leverbook.quantity.Ask;
 
 /** What is lifted, held, pressed or sat on: a lift takes those that make sense for it. */
@@ -172,11 +173,28 @@ public final class With {
   }
 
   /**
+   * It can be done without a load.
+   *
+   * @param <L> the lift
+   */
+  public interface EmptyHands<L> {
+    /**
+     * With nothing to lift.
+     *
+     * @param nothing as in {@code noLoad()}
+     * @return the changed lift
+     */
+    default L holding(NoLoad nothing) {
+      return Lift.changed(this, s -> s.lifting(Ask.present("load", nothing, "noLoad()")));
+    }
+  }
+
+  /**
    * It is done with a barbell.
    *
    * @param <L> the lift
    */
-  public interface HoldsBar<L> {
+  public interface HoldsBar<L> extends EmptyHands<L> {
     /**
      * With this bar; it lies where the lift has it.
      *
@@ -193,7 +211,7 @@ public final class With {
    *
    * @param <L> the lift
    */
-  public interface HoldsDumbbells<L> {
+  public interface HoldsDumbbells<L> extends EmptyHands<L> {
     /**
      * With these weights in the hands.
      *

@@ -138,21 +138,15 @@ final class Findings {
     }
     Throwable thrown = engine.failure() != null ? engine.failure() : exception;
     Throwable told = exception;
+    Throwable real = thrown;
     // An exception that a parallel task wrapped or copied tells its lines in the innermost cause.
     while (told.getCause() instanceof EvalException inner
         && told.getStackTrace().length > 0
-        && (noUserFrame(told) || (isCopy(told, inner) && !noUserFrame(inner)))) {
+        && (noUserFrame(told) || (real != null && Copies.isCopy(real) && !noUserFrame(inner)))) {
       told = inner;
+      real = real == null ? null : real.getCause();
     }
     return trace.of(thrown, told.getStackTrace(), origin);
-  }
-
-  /** A task that another thread ran fails again in the asking thread, as a bare copy. */
-  private static boolean isCopy(Throwable told, EvalException inner) {
-    String message = told.getMessage();
-    return told instanceof EvalException outer
-        && outer.getExceptionClassName().equals(inner.getExceptionClassName())
-        && (message == null || message.endsWith(String.valueOf(inner.getMessage())));
   }
 
   private boolean noUserFrame(Throwable told) {

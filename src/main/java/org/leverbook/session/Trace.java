@@ -2,8 +2,6 @@ package org.leverbook.session;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutionException;
 import org.leverbook.quantity.Refused;
 
 /** Exceptions of the user's code as problems: in words, with the line of the user's text. */
@@ -25,7 +23,7 @@ final class Trace {
    * @param unit where the unit that was running began
    */
   Problem of(Throwable thrown, StackTraceElement[] frames, Origins.Origin unit) {
-    Throwable cause = essential(thrown);
+    Throwable cause = Copies.essential(thrown);
     List<String> trail = new ArrayList<>();
     int line = 0;
     for (StackTraceElement frame : frames) {
@@ -64,49 +62,18 @@ final class Trace {
     }
   }
 
-  /** What lies inside the wrappers that the library adds around a failure in a parallel task. */
-  private static Throwable essential(Throwable thrown) {
-    Throwable cause = thrown;
-    while (cause.getCause() != null
-        && (cause instanceof CompletionException
-            || cause instanceof ExecutionException
-            || cause instanceof ExceptionInInitializerError
-            || isCopy(cause))) {
-      cause = cause.getCause();
-    }
-    return cause;
-  }
-
-  /** A parallel task's failure arrives as one of the same class that only repeats its cause. */
-  private static boolean isCopy(Throwable thrown) {
-    Throwable cause = thrown.getCause();
-    String message = message(thrown);
-    return cause.getClass() == thrown.getClass()
-        && (message.isEmpty() || message.equals(Words.unwrapped(cause.toString()).strip()));
-  }
-
   private static String words(Throwable thrown) {
-    String message = message(thrown);
+    String message = Copies.message(thrown);
     String said = kind(thrown);
     StringBuilder text = new StringBuilder(said);
     text.append(message.isEmpty() ? "." : ": " + message);
     Throwable cause = thrown.getCause();
     for (int depth = 0; cause != null && depth < LONGEST; depth++) {
-      String why = message(cause);
+      String why = Copies.message(cause);
       text.append("\nbecause of ").append(named(cause)).append(why.isEmpty() ? "" : ": " + why);
       cause = cause.getCause();
     }
     return text.toString();
-  }
-
-  private static String message(Throwable thrown) {
-    try {
-      String message = thrown.getMessage();
-      return message == null ? "" : Words.unwrapped(message).strip();
-    } catch (RuntimeException | StackOverflowError e) {
-      // The class is the user's: its message may be as wrong as the rest.
-      return "(its message failed: " + e.getClass().getSimpleName() + ")";
-    }
   }
 
   private static String kind(Throwable thrown) {

@@ -1,5 +1,6 @@
 package org.leverbook.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntFunction;
@@ -27,6 +28,12 @@ final class Wording {
               + "\\s*reason: (.*)",
           Pattern.DOTALL);
 
+  private static final Pattern CALLS =
+      Pattern.compile("no suitable (?:method|constructor) found for (\\w+)\\((.*)\\)");
+  private static final Pattern FORM =
+      Pattern.compile(
+          "(?:method|constructor) (?:\\S*\\.)?(?:<.*?>)?\\w+\\((.*)\\) is not applicable");
+
   private final Makers makers;
 
   Wording(Makers makers) {
@@ -49,6 +56,10 @@ final class Wording {
     Matcher call = CALL.matcher(message);
     if (code.startsWith("compiler.err.cant.apply.symbol") && call.find()) {
       return wrongCall(call);
+    }
+    Matcher calls = CALLS.matcher(message);
+    if (code.startsWith("compiler.err.cant.apply.symbols") && calls.find()) {
+      return wrongForm(calls.group(1), calls.group(2), message);
     }
     Matcher conversion = CONVERSION.matcher(message);
     if (code.startsWith("compiler.err.prob.found.req") && conversion.find()) {
@@ -110,6 +121,25 @@ final class Wording {
             + ": "
             + wrongKind(Words.cleaned(conversion.group(1)), Words.cleaned(conversion.group(2)))
         : said + ".";
+  }
+
+  /** A word that can be called in several ways, but not in this one. */
+  private String wrongForm(String name, String given, String message) {
+    List<String> forms = new ArrayList<>();
+    Matcher form = FORM.matcher(message);
+    while (form.find()) {
+      String required = form.group(1).equals("no arguments") ? "" : Words.cleaned(form.group(1));
+      forms.add("(" + required + ")");
+    }
+    String found = given.equals("no arguments") ? "" : Words.cleaned(given);
+    String said = name + "(" + found + ") is not possible; " + name;
+    said += " takes " + Words.choice(forms) + ".";
+    Matcher conversion = CONVERSION.matcher(message);
+    return conversion.find()
+        ? said
+            + " "
+            + wrongKind(Words.cleaned(conversion.group(1)), Words.cleaned(conversion.group(2)))
+        : said;
   }
 
   private String wrongKind(String found, String needed) {

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.leverbook.body.Body;
 import org.leverbook.load.Load;
+import org.leverbook.load.NoLoad;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
 import org.leverbook.support.Support;
@@ -26,7 +27,7 @@ record Setting(
     Body body, Pose pose, List<Load> loads, List<Support> supports, double leaning, int sides) {
 
   Setting {
-    loads = List.copyOf(loads);
+    loads = loads.stream().filter(load -> !(load instanceof NoLoad)).toList();
     supports = List.copyOf(supports);
   }
 

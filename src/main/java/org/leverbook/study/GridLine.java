@@ -1,7 +1,10 @@
 package org.leverbook.study;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
@@ -23,11 +26,18 @@ final class GridLine {
   /** As in a position: of two sides the right, unless the left is truly greater. */
   private static final double TRULY = 1 + 1e-9;
 
+  private static final Set<JointId> LEG =
+      EnumSet.of(JointId.HIP, JointId.KNEE, JointId.ANKLE, JointId.BALL);
+
+  /** With the ankle centre lower than this a foot is taken to stand, metres: by eye. */
+  private static final double LOWEST_ANKLE = 0.12;
+
   private final QuickMoments quick;
   private final List<Load> changing = new ArrayList<>();
   private final List<Load> dead = new ArrayList<>();
   private final int[][] distals;
   private final int[][] angles;
+  private final int[] feet;
   private int[] held;
   private double[] places;
   private double[] weights;
@@ -44,6 +54,12 @@ final class GridLine {
       angles[j] =
           sides.stream().mapToInt(side -> tree.angleOf(joint.on(side), "flexion")).toArray();
     }
+    feet =
+        joints.stream().anyMatch(LEG::contains)
+            ? JointId.ANKLE.sides().stream()
+                .mapToInt(side -> tree.distalOf(JointId.ANKLE.on(side)))
+                .toArray()
+            : new int[0];
   }
 
   void solve(Pose pose) {
@@ -51,6 +67,7 @@ final class GridLine {
       throw new Refused("A grid is that of one body, but its poses belong to different ones.");
     }
     quick.at(pose);
+    hanging();
     if (held == null) {
       weigh(pose.placed());
     }
@@ -82,6 +99,23 @@ final class GridLine {
       }
     }
     quick.gather();
+  }
+
+  /** Refuses legs that stand: what the floor gives them is not known here. */
+  private void hanging() {
+    for (int foot : feet) {
+      double ankle = quick.where().origin(foot, 1);
+      if (ankle < LOWEST_ANKLE) {
+        throw new Refused(
+            String.format(
+                Locale.ROOT,
+                "An ankle is %.1f cm above the floor, so this leg stands, but a grid of given poses"
+                    + " knows no floor and no pads: keep the ankles above %.0f cm, ask for joints"
+                    + " above the hips, or take grid(…) with positions.",
+                100 * ankle,
+                100 * LOWEST_ANKLE));
+      }
+    }
   }
 
   private void weigh(Placement first) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import javax.measure.Quantity;
-import javax.measure.Unit;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.display.Caution;
@@ -14,17 +12,17 @@ import org.leverbook.load.Load;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
-import org.leverbook.quantity.Units;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.Table;
 
 /**
- * Two quantities varied against each other, a still pose for each pair: up to some millions of
- * rows.
+ * Two quantities varied against each other, a still pose given for each pair: up to some millions
+ * of rows.
  *
- * <p>The poses are given, not solved for, and the pelvis is held, so only joints whose distal side
- * hangs free can be asked for: spine, neck and arms, and legs off the floor. What a floor or a pad
- * must give is a matter of positions ({@link Sweep}).
+ * <p>What it does not do: it solves for no pose and knows no supports. The pelvis is held, so only
+ * joints whose distal side hangs free can be asked for: spine, neck and arms, and legs off the
+ * floor. What a floor or a pad must give, whether someone stands, and which pairs cannot be held is
+ * a matter of positions: {@link Grid}, the word {@code grid}.
  */
 public final class PoseGrid implements Shown {
 
@@ -44,60 +42,14 @@ public final class PoseGrid implements Shown {
     Pose at(double first, double second);
   }
 
-  /**
-   * One of the two quantities.
-   *
-   * @param heading its name and unit, as in "elbow flexion (°)"
-   * @param from first value, in that unit
-   * @param to last value, in that unit
-   * @param values how many, both ends included
-   */
-  public record Axis(String heading, double from, double to, int values) {
-
-    /**
-     * A quantity to vary.
-     *
-     * @param <Q> what kind of quantity
-     * @param name as in "elbow flexion"
-     * @param from first value; its unit is the table's
-     * @param to last value
-     * @param values how many, both ends included; at least two
-     * @return the axis
-     * @throws Refused if the range is no range
-     */
-    public static <Q extends Quantity<Q>> Axis of(
-        String name, Quantity<Q> from, Quantity<Q> to, int values) {
-      Unit<Q> unit = Ask.present("first value", from, "deg(0)").getUnit();
-      double first = from.getValue().doubleValue();
-      double last = Ask.present("last value", to, "deg(120)").to(unit).getValue().doubleValue();
-      if (values < 2 || first == last) {
-        throw new Refused(
-            String.format(
-                Locale.ROOT,
-                "The grid's %s goes from %s to %s in %d values; it takes two different ends and at"
-                    + " least 2 values.",
-                name,
-                Units.text(from),
-                Units.text(to),
-                values));
-      }
-      return new Axis(name + " (" + Units.symbol(unit) + ")", first, last, values);
-    }
-
-    double value(int index) {
-      double share = index / (values - 1.0);
-      return from * (1 - share) + to * share;
-    }
-  }
-
-  private final Axis first;
-  private final Axis second;
+  private final Span<?> first;
+  private final Span<?> second;
   private final List<JointId> joints;
   private final double[] firsts;
   private final double[] seconds;
   private final double[][] moments;
 
-  private PoseGrid(Axis first, Axis second, List<JointId> joints) {
+  private PoseGrid(Span<?> first, Span<?> second, List<JointId> joints) {
     this.first = first;
     this.second = second;
     this.joints = joints;
@@ -110,7 +62,7 @@ public final class PoseGrid implements Shown {
   /**
    * Computes a grid, on all processors.
    *
-   * <p>{@code PoseGrid.over(Axis.of("elbow", deg(0), deg(120), 1000), Axis.of("lean", deg(0),
+   * <p>{@code PoseGrid.over(Span.of("elbow", deg(0), deg(120), 1000), Span.of("lean", deg(0),
    * deg(90), 1000), (elbow, lean) -> ..., List.of(barbell(kg(40))), L5_S1, SHOULDER, ELBOW)} makes
    * a million rows.
    *
@@ -120,10 +72,11 @@ public final class PoseGrid implements Shown {
    * @param loads what is held
    * @param joints whose moments are wanted, at least one
    * @return the grid, the same on any number of processors
-   * @throws Refused if it is too large, or a joint has no flexion axis
+   * @throws Refused if it is too large, a joint has no flexion axis, or a leg is asked for that
+   *     stands on the floor
    */
   public static PoseGrid over(
-      Axis first, Axis second, Poses poses, List<Load> loads, JointId... joints) {
+      Span<?> first, Span<?> second, Poses poses, List<Load> loads, JointId... joints) {
     Ask.present("lambda", poses, "(elbow, lean) -> pose");
     if (joints.length == 0) {
       throw new Refused("A grid needs at least one joint, such as ELBOW.");
@@ -147,7 +100,7 @@ public final class PoseGrid implements Shown {
 
   private void line(int i, GridLine line, Poses poses) {
     if (Thread.currentThread().isInterrupted()) {
-      throw new Refused("The grid was stopped.");
+      throw new Refused("Stopped before all poses were computed.");
     }
     double slow = first.value(i);
     for (int k = 0; k < second.values(); k++) {

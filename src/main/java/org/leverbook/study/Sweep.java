@@ -2,11 +2,9 @@ package org.leverbook.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
-import javax.measure.Unit;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Illustrator;
@@ -20,10 +18,7 @@ import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 import org.leverbook.statics.Movement;
 import org.leverbook.statics.Position;
-import tech.tablesaw.api.DoubleColumn;
-import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
-import tech.tablesaw.columns.numbers.NumberColumnFormatter;
 
 /**
  * One quantity varied, one position for each value.
@@ -33,13 +28,6 @@ import tech.tablesaw.columns.numbers.NumberColumnFormatter;
  * @param rows one for each value, in order
  */
 public record Sweep(String name, String unit, List<Row> rows) implements Shown {
-
-  /** The joints a table holds when none are named. */
-  private static final List<JointId> USUAL =
-      List.of(
-          JointId.HIP, JointId.KNEE, JointId.ANKLE, JointId.L5_S1, JointId.T7_T8, JointId.SHOULDER);
-
-  private static final int MOST_STEPS = 1_000_000;
 
   /**
    * One value.
@@ -89,34 +77,18 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       Quantity<Q> to,
       int values,
       Function<Quantity<Q>, Position> position) {
-    Unit<Q> unit = Ask.present("first value", from, "cm(48)").getUnit();
-    double first = from.getValue().doubleValue();
-    double last = Ask.present("last value", to, "cm(72)").to(unit).getValue().doubleValue();
+    Span<Q> span = Span.of(name, from, to, values);
     Ask.present("lambda", position, "h -> pull.hipHeight(h).start()");
-    if (values < 2 || values > MOST_STEPS) {
-      throw new Refused(
-          String.format(
-              Locale.ROOT,
-              "A sweep from %s to %s takes 2 to %,d values, not %d.",
-              Units.text(from),
-              Units.text(to),
-              MOST_STEPS,
-              values));
-    }
-    if (first == last) {
-      throw new Refused("A sweep needs two different ends, but both are " + Units.text(from) + ".");
-    }
     List<Row> rows =
         IntStream.range(0, values)
             .parallel()
             .mapToObj(
                 i -> {
-                  // Weighted ends, so that the last value is exactly the one asked for.
-                  double share = i / (values - 1.0);
-                  return row(first * (1 - share) + last * share, unit, position);
+                  Attempt tried = Attempt.at(() -> position.apply(span.quantity(i)));
+                  return new Row(span.value(i), tried.position(), tried.reason());
                 })
             .toList();
-    return new Sweep(name, Units.symbol(unit), rows);
+    return new Sweep(name, span.symbol(), rows);
   }
 
   /**
@@ -132,21 +104,6 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
     return over("time", Units.seconds(0), movement.duration(), values, movement::at);
   }
 
-  private static <Q extends Quantity<Q>> Row row(
-      double value, Unit<Q> unit, Function<Quantity<Q>, Position> position) {
-    if (Thread.currentThread().isInterrupted()) {
-      throw new Refused("The sweep was stopped.");
-    }
-    try {
-      Position found = position.apply(Units.of(value, unit));
-      return found != null
-          ? new Row(value, found, found.holding().sentence())
-          : new Row(value, null, "The lambda gave no position (null).");
-    } catch (Refused e) {
-      return new Row(value, null, e.getMessage());
-    }
-  }
-
   /**
    * The sweep as a table: a row for each value, a column for the moment and the arm at each joint,
    * the balance, and the reason where nothing could be held.
@@ -157,32 +114,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
    *     resistance flexes
    */
   public Table table(JointId... joints) {
-    Sheet sheet = sheet(joints);
-    Table table = Table.create(sheet.title());
-    for (int c = 0; c < sheet.columns().size(); c++) {
-      int column = c;
-      String heading = sheet.columns().get(c).heading();
-      if (sheet.columns().get(c).decimals() > 0) {
-        DoubleColumn numbers = DoubleColumn.create(heading);
-        // For reading only: files keep every digit.
-        numbers.setPrintFormatter(NumberColumnFormatter.fixedWithGrouping(1));
-        sheet.rows().forEach(row -> append(numbers, (Double) row.get(column)));
-        table.addColumns(numbers);
-      } else {
-        StringColumn texts = StringColumn.create(heading);
-        sheet.rows().forEach(row -> texts.append((String) row.get(column)));
-        table.addColumns(texts);
-      }
-    }
-    return table;
-  }
-
-  private static void append(DoubleColumn column, Double value) {
-    if (value == null) {
-      column.appendMissing();
-    } else {
-      column.append(value);
-    }
+    return Tables.of(sheet(joints));
   }
 
   /**
@@ -192,7 +124,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
    * @return the sheet
    */
   public Sheet sheet(JointId... joints) {
-    List<JointId> shown = joints.length == 0 ? USUAL : List.of(joints);
+    List<JointId> shown = joints.length == 0 ? Tables.USUAL : List.of(joints);
     List<Column> columns = new ArrayList<>();
     columns.add(new Column(name, unit, decimals()));
     shown.forEach(j -> columns.add(new Column(j.word() + " moment", "N·m", 1)));
@@ -205,7 +137,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       line.add(row.value());
       shown.forEach(j -> line.add(row.held() ? row.position().moment(j).signed() : null));
       shown.forEach(j -> line.add(row.held() ? 100 * row.position().moment(j).signedArm() : null));
-      line.add(balance(row));
+      line.add(row.held() ? Tables.balance(row.position()) : null);
       line.add(row.reason());
       cells.add(line);
     }
@@ -218,17 +150,10 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
             Caution.TEXT));
   }
 
-  private static Double balance(Row row) {
-    if (!row.held()) {
-      return null;
-    }
-    return row.position().onGround().map(b -> 100 * b.shareOfFoot()).orElse(null);
-  }
-
-  /** So many decimals that neighbouring values can be told apart: one to four. */
+  /** So many decimals that neighbouring values can be told apart. */
   private int decimals() {
     double step = rows.size() < 2 ? 1 : Math.abs(rows.get(1).value() - rows.get(0).value());
-    return (int) Math.max(1, Math.min(4, Math.ceil(-Math.log10(step) - 1e-9)));
+    return Span.decimals(step);
   }
 
   /**
@@ -238,7 +163,7 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
    * @return the plot
    */
   public Picture plot(JointId... joints) {
-    return Illustrator.pictureOf(this, joints.length == 0 ? USUAL : List.of(joints));
+    return Illustrator.pictureOf(this, joints.length == 0 ? Tables.USUAL : List.of(joints));
   }
 
   /**

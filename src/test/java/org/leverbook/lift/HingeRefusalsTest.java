@@ -101,7 +101,7 @@ class HingeRefusalsTest {
     refused(
         () -> PULL.hipHeight(null), "The hip height is missing (null): give one, such as cm(58).");
     refused(
-        () -> PULL.holding(null),
+        () -> PULL.holding((Barbell) null),
         "The load is missing (null): give one, such as barbell(kg(140)).");
     refused(() -> Hinge.of(null), "The lifter is missing (null)");
   }

@@ -71,7 +71,7 @@ class CompletionTest {
   @Test
   void a_short_list_tells_what_each_word_takes() {
     assertThat(at("hinge(lifter).hol|").get(0).signature())
-        .isEqualTo("Hinge Hinge.holding(Barbell load)");
+        .isEqualTo("Hinge Hinge.holding(Barbell load) (and 1 more)");
   }
 
   @ParameterizedTest

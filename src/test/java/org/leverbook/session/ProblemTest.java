@@ -37,6 +37,12 @@ class ProblemTest {
         "person(MALE, kg(85), cm(178)).mass|31|\"mass\" needs its brackets: mass().",
         "\"a\".lenght()|5|A String has no word \"lenght\": did you mean length()?",
         "barbell(140)|9|An int stands where a Quantity<Mass> is needed; kg() or lb() would make one.",
+        "hinge(person(MALE, kg(85), cm(178))).holding(kg(140))|37|holding(Quantity<Mass>) is not"
+            + " possible; holding takes (Barbell) or (NoLoad). A Quantity<Mass> stands where a"
+            + " Barbell is needed; barbell(), loadedBar() or trapBar() would make one.",
+        "at(cm(50))|1|at(Quantity<Length>) is not possible; at takes"
+            + " (Quantity<Length>,Quantity<Length>,Quantity<Length>) or"
+            + " (Quantity<Length>,Quantity<Length>).",
         "int n = \"a\";|9|A String stands where an int is needed.",
         "xyzzy + 1|1|There is no word \"xyzzy\".",
         "kg(1) kg(2)|6|Here is missing: ';'.",
@@ -144,6 +150,50 @@ class ProblemTest {
 
     assertThat(problem.message()).isEqualTo("Arithmetic exception: / by zero");
     assertThat(problem.line()).isEqualTo(3);
+  }
+
+  /** The library copies it: by a constructor that takes the cause, or by the one without any. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "new IllegalStateException(\"too heavy\")",
+        "new java.util.concurrent.CompletionException(new IllegalStateException(\"too heavy\"))"
+      })
+  void an_exception_that_another_thread_met_is_told_once_with_its_line(String thrown) {
+    Problem problem =
+        problem(
+            "java.util.concurrent.ForkJoinPool.commonPool()\n  .submit((Runnable) () -> {\n"
+                + "    throw "
+                + thrown
+                + ";\n  })\n  .join();");
+
+    assertThat(problem.message()).isEqualTo("Illegal state exception: too heavy");
+    assertThat(problem.line()).isEqualTo(3);
+  }
+
+  @Test
+  void a_users_own_exception_from_another_thread_is_told_once() {
+    Problem problem =
+        problem(
+            "class Dropped extends RuntimeException {\n"
+                + "  public String toString() { return \"the bar fell\"; }\n}\n"
+                + "java.util.concurrent.ForkJoinPool.commonPool()\n"
+                + "  .submit((Runnable) () -> { throw new Dropped(); }).join();");
+
+    assertThat(problem.message()).isEqualTo("Dropped exception.");
+    assertThat(problem.line()).isEqualTo(5);
+  }
+
+  @Test
+  void an_exception_with_a_cause_of_its_own_kind_but_other_words_keeps_both() {
+    Problem problem =
+        problem(
+            "throw new IllegalStateException(\"no lift\",\n"
+                + "  new IllegalStateException(\"no bar\"));");
+
+    assertThat(problem.message())
+        .isEqualTo("Illegal state exception: no lift\nbecause of illegal state exception: no bar");
+    assertThat(problem.line()).isEqualTo(1);
   }
 
   @Test

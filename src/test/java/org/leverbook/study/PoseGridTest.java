@@ -72,8 +72,8 @@ class PoseGridTest {
 
   private static PoseGrid grid(List<Load> loads) {
     return PoseGrid.over(
-        PoseGrid.Axis.of("lean", deg(0), deg(90), 13),
-        PoseGrid.Axis.of("elbow flexion", deg(10), deg(120), 7),
+        Span.of("lean", deg(0), deg(90), 13),
+        Span.of("elbow flexion", deg(10), deg(120), 7),
         PoseGridTest::pose,
         loads,
         JOINTS.toArray(new JointId[0]));
@@ -121,12 +121,10 @@ class PoseGridTest {
 
   @Test
   void impossible_grids_are_refused_in_a_sentence() {
-    assertThatThrownBy(() -> PoseGrid.Axis.of("lean", deg(5), deg(5), 9))
+    assertThatThrownBy(() -> Span.of("lean", deg(5), deg(5), 9))
         .isInstanceOf(Refused.class)
-        .hasMessage(
-            "The grid's lean goes from 5° to 5° in 9 values; it takes two different ends and at"
-                + " least 2 values.");
-    PoseGrid.Axis axis = PoseGrid.Axis.of("lean", deg(0), deg(5), 5000);
+        .hasMessage("The lean needs two different ends, but both are 5°.");
+    Span<?> axis = Span.of("lean", deg(0), deg(5), 5000);
     assertThatThrownBy(
             () -> PoseGrid.over(axis, axis, PoseGridTest::pose, List.of(), JointId.ELBOW))
         .isInstanceOf(Refused.class)
@@ -134,5 +132,29 @@ class PoseGridTest {
     assertThatThrownBy(() -> PoseGrid.over(axis, axis, PoseGridTest::pose, List.of()))
         .isInstanceOf(Refused.class)
         .hasMessage("A grid needs at least one joint, such as ELBOW.");
+  }
+
+  @Test
+  void a_leg_that_stands_is_refused_because_given_poses_know_no_floor() {
+    assertThatThrownBy(() -> legs(0.9))
+        .isInstanceOf(Refused.class)
+        .hasMessageMatching(
+            "An ankle is -?\\d+\\.\\d cm above the floor, so this leg stands, but a grid of given"
+                + " poses knows no floor and no pads: keep the ankles above 12 cm, ask for joints"
+                + " above the hips, or take grid\\(…\\) with positions\\.");
+    assertThat(legs(1.2).rows()).as("hanging from a bar").isEqualTo(6);
+  }
+
+  private static PoseGrid legs(double hipHeight) {
+    return PoseGrid.over(
+        Span.of("hip flexion", deg(0), deg(10), 3),
+        Span.of("knee bend", deg(0), deg(10), 2),
+        (hip, knee) ->
+            Pose.neutral(TREE)
+                .rootAt(new Vector3D(0, hipHeight, 0), Frame.WORLD)
+                .with("right hip", Math.toRadians(hip), 0, 0)
+                .with("right knee", Math.toRadians(knee), 0, 0),
+        List.of(),
+        JointId.KNEE);
   }
 }

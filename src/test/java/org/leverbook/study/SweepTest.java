@@ -98,10 +98,10 @@ class SweepTest {
   void a_range_that_is_none_is_refused() {
     assertThatThrownBy(() -> Sweep.over("h", Units.cm(5), Units.cm(5), 3, h -> null))
         .isInstanceOf(Refused.class)
-        .hasMessage("A sweep needs two different ends, but both are 5 cm.");
+        .hasMessage("The h needs two different ends, but both are 5 cm.");
     assertThatThrownBy(() -> Sweep.over("h", Units.cm(5), Units.cm(9), 1, h -> null))
         .isInstanceOf(Refused.class)
-        .hasMessage("A sweep from 5 cm to 9 cm takes 2 to 1,000,000 values, not 1.");
+        .hasMessage("The h from 5 cm to 9 cm takes 2 to 1,000,000 values, not 1.");
   }
 
   @Test

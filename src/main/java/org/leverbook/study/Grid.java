@@ -1,0 +1,262 @@
+package org.leverbook.study;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.BiFunction;
+import java.util.stream.IntStream;
+import javax.measure.Quantity;
+import org.leverbook.body.JointId;
+import org.leverbook.display.Illustrator;
+import org.leverbook.display.Picture;
+import org.leverbook.display.Saved;
+import org.leverbook.display.Sheet;
+import org.leverbook.display.Shown;
+import org.leverbook.quantity.Ask;
+import org.leverbook.quantity.Refused;
+import org.leverbook.statics.Position;
+import tech.tablesaw.api.Table;
+
+/**
+ * Two quantities varied against each other, one position with its loads and supports for each pair.
+ *
+ * <p>A pair that cannot be reached or held stays with its reason. For millions of given poses
+ * without supports there is {@link PoseGrid}.
+ *
+ * @param <A> what kind of quantity the first is
+ * @param <B> what kind of quantity the second is
+ */
+public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements Shown {
+
+  private static final int MOST_PAIRS = 100_000;
+
+  private final Span<A> first;
+  private final Span<B> second;
+  private final BiFunction<Quantity<A>, Quantity<B>, Position> positions;
+  private final List<Cell> cells;
+
+  private Grid(
+      Span<A> first,
+      Span<B> second,
+      BiFunction<Quantity<A>, Quantity<B>, Position> positions,
+      List<Cell> cells) {
+    this.first = first;
+    this.second = second;
+    this.positions = positions;
+    this.cells = cells;
+  }
+
+  /**
+   * Varies two quantities.
+   *
+   * <p>{@code over(Span.of("hip height", cm(48), cm(72), 9), Span.of("bar mass", kg(40), kg(200),
+   * 9), (h, m) -> hinge(lifter).holding(barbell(m)).hipHeight(h).start())} works; two spans of one
+   * name are refused, because a table needs two names.
+   *
+   * <p>The pairs run in parallel. Do not compute a grid in a class's static initialiser: the other
+   * threads wait for that class, and it for them.
+   *
+   * @param <A> what kind of quantity the first is
+   * @param <B> what kind of quantity the second is
+   * @param first varies slowest; the rows of the wide table
+   * @param second varies fastest; the columns of the wide table
+   * @param positions from a pair of values to a position
+   * @return the grid, pairs in order, the same on any number of processors
+   * @throws Refused if it is too large; a pair that cannot be done is a cell, not a refusal
+   */
+  public static <A extends Quantity<A>, B extends Quantity<B>> Grid<A, B> over(
+      Span<A> first, Span<B> second, BiFunction<Quantity<A>, Quantity<B>, Position> positions) {
+    Ask.present("first quantity", first, "Span.of(\"hip height\", cm(48), cm(72), 9)");
+    Ask.present("second quantity", second, "Span.of(\"bar mass\", kg(40), kg(200), 9)");
+    Ask.present(
+        "lambda", positions, "(h, m) -> hinge(lifter).holding(barbell(m)).hipHeight(h).start()");
+    if (first.name().equals(second.name())) {
+      throw new Refused(
+          "Both quantities of the grid are called \""
+              + first.name()
+              + "\": give them two names, so that the table's columns can be told apart.");
+    }
+    long pairs = (long) first.values() * second.values();
+    if (pairs > MOST_PAIRS) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "A grid of %,d by %,d values has %,d pairs; at most %,d positions fit. Take fewer"
+                  + " values.",
+              first.values(),
+              second.values(),
+              pairs,
+              MOST_PAIRS));
+    }
+    List<Cell> cells =
+        IntStream.range(0, (int) pairs)
+            .parallel()
+            .mapToObj(
+                i -> {
+                  int slow = i / second.values();
+                  int fast = i % second.values();
+                  return Cell.of(
+                      first.value(slow),
+                      second.value(fast),
+                      Attempt.at(
+                          () -> positions.apply(first.quantity(slow), second.quantity(fast))));
+                })
+            .toList();
+    return new Grid<>(first, second, positions, cells);
+  }
+
+  /**
+   * The quantity that varies slowest.
+   *
+   * @return its name, unit and values
+   */
+  public Span<A> first() {
+    return first;
+  }
+
+  /**
+   * The quantity that varies fastest.
+   *
+   * @return its name, unit and values
+   */
+  public Span<B> second() {
+    return second;
+  }
+
+  /**
+   * What came of each pair.
+   *
+   * @return in the order of the table
+   */
+  public List<Cell> cells() {
+    return cells;
+  }
+
+  /**
+   * The position of a pair, whether in the grid or not, as in {@code byBoth.at(cm(60),
+   * kg(100)).picture()}.
+   *
+   * @param firstValue of the first quantity
+   * @param secondValue of the second quantity
+   * @return the position, computed anew
+   * @throws Refused if there is none; says why
+   */
+  public Position at(Quantity<A> firstValue, Quantity<B> secondValue) {
+    Ask.present(first.name(), firstValue, first.text(first.from()));
+    Ask.present(second.name(), secondValue, second.text(second.from()));
+    return Ask.present(
+        "lambda's position", positions.apply(firstValue, secondValue), "pull.start()");
+  }
+
+  /** The position of a cell, computed anew. */
+  public Position at(Cell cell) {
+    int index = cells.indexOf(cell);
+    if (index < 0) {
+      throw new Refused("This cell belongs to another grid.");
+    }
+    return at(first.quantity(index / second.values()), second.quantity(index % second.values()));
+  }
+
+  /**
+   * How many pairs could be held.
+   *
+   * @return between zero and the number of pairs
+   */
+  public long held() {
+    return cells.stream().filter(Cell::held).count();
+  }
+
+  /**
+   * The grid as a tidy table: a row for each pair, with the moment and the arm at each joint, the
+   * balance, and the reason where nothing could be held.
+   *
+   * @param joints which joints; hip, knee, ankle, low back, mid back and shoulder when none are
+   *     named
+   * @return a Tablesaw table, units in the column names; moments are signed, positive where the
+   *     resistance flexes
+   */
+  public Table table(JointId... joints) {
+    return Tables.of(sheet(joints));
+  }
+
+  /**
+   * The tidy table as a plain sheet, the same cells as {@link #table}.
+   *
+   * @param joints which joints, or none for the usual ones
+   * @return the sheet
+   */
+  public Sheet sheet(JointId... joints) {
+    return GridSheets.tidy(this, joints.length == 0 ? Tables.USUAL : List.of(joints));
+  }
+
+  /**
+   * The moments at one joint as a wide table: a row for each value of the first quantity, a column
+   * for each of the second, and the reasons where nothing could be held.
+   *
+   * @param joint which
+   * @return a Tablesaw table, units in the column names
+   */
+  public Table wideTable(JointId joint) {
+    return Tables.of(wideSheet(joint));
+  }
+
+  /**
+   * The wide table as a plain sheet, the same cells as {@link #wideTable}.
+   *
+   * @param joint which
+   * @return the sheet
+   */
+  public Sheet wideSheet(JointId joint) {
+    return GridSheets.wide(this, Ask.present("joint", joint, "HIP"));
+  }
+
+  /**
+   * The moments at one joint as a map in colours: the second quantity across, the first upwards.
+   *
+   * @param joint which
+   * @return the plot
+   * @throws Refused if no pair could be held
+   */
+  public Picture plot(JointId joint) {
+    return Illustrator.pictureOf(this, List.of(Ask.present("joint", joint, "HIP")));
+  }
+
+  /**
+   * Saves the tidy table of the usual joints as CSV, with reasons and caution.
+   *
+   * @param file a name that ends in {@code .csv}
+   * @return what was written
+   * @throws Refused if the name has another ending, or the disk says no
+   */
+  public Saved save(String file) {
+    return sheet().save(file);
+  }
+
+  /**
+   * A pair in words.
+   *
+   * @param cell which
+   * @return as in "hip height 48.0 cm, bar mass 40.0 kg"
+   */
+  public String pair(Cell cell) {
+    return GridSheets.pair(this, cell);
+  }
+
+  /**
+   * Why pairs are missing, each reason once.
+   *
+   * @return sentences; none where every pair could be held
+   */
+  public List<String> reasons() {
+    return GridSheets.reasons(this);
+  }
+
+  @Override
+  public String text() {
+    return GridSheets.text(this);
+  }
+
+  @Override
+  public String toString() {
+    return text();
+  }
+}
