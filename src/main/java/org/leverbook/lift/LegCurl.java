@@ -68,7 +68,7 @@ public final class LegCurl extends Lift<LegCurl>
             Pad.CLOTH_FRICTION,
             false));
     // Plates half a right angle ahead of the shank: hardest half-way.
-    Machines.atKnee(p, Weights.machine(p, 0.25), Site.ANKLE);
+    Machines.atKnee(p, Weights.said(p, 0.25), Site.ANKLE);
     p.usually(JointId.SHOULDER, "flexion", 150, 0.3);
     p.usually(JointId.ELBOW, "flexion", 60, 0.3);
   }

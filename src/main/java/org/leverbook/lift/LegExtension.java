@@ -64,6 +64,6 @@ public final class LegExtension extends Lift<LegExtension>
     p.exactly(JointId.ANKLE, "flexion", 0);
     p.on(Pad.seat());
     p.on(Pad.back(Units.deg(75)));
-    Machines.atKnee(p, Weights.machine(p, 0.25), Site.SHIN);
+    Machines.atKnee(p, Weights.said(p, 0.25), Site.SHIN);
   }
 }

@@ -60,7 +60,7 @@ public final class LegPress extends Lift<LegPress>
     p.atForward(JointId.HIP, 0, "the seat");
     p.atHeight(JointId.HIP, 0.35, "the seat");
     p.on(Pad.back(Units.deg(90 - Math.toDegrees(slope))));
-    p.lifts(Sled.of(Units.kg(Weights.machine(p, 1.5)), Units.deg(Math.toDegrees(slope))));
+    p.lifts(Sled.of(Units.kg(Weights.said(p, 1.5)), Units.deg(Math.toDegrees(slope))));
     p.spine(10);
     for (Side side : p.sides()) {
       Vector3D hip = new Vector3D(0, 0.35, side.sign() * 0.16);
