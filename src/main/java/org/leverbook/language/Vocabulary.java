@@ -12,6 +12,7 @@ import org.leverbook.body.SegmentTable;
 import org.leverbook.body.Sex;
 import org.leverbook.body.Side;
 import org.leverbook.lift.Hinge;
+import org.leverbook.lift.Library;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Grid;
@@ -120,6 +121,16 @@ public final class Vocabulary extends PullLiftWords {
    */
   public static Person person(Sex sex, Quantity<Mass> mass, Quantity<Length> stature) {
     return Person.of(sex, mass, stature);
+  }
+
+  /**
+   * The library of lifts, each with its usual settings.
+   *
+   * @param lifter who lifts
+   * @return one lift each; {@code .named("back squat")}, {@code .table()}, {@code .save()}
+   */
+  public static Library allLifts(Person lifter) {
+    return Library.of(lifter);
   }
 
   /**

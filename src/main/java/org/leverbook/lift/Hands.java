@@ -87,10 +87,7 @@ final class Hands {
   /** Between start and finish the hands go straight, seen from the side. */
   static void straightWay(Posture p) {
     for (Side side : p.sides()) {
-      p.straight(
-          "the " + side.of("hand"),
-          p.place(Site.HAND, side),
-          List.of(Vector3D.PLUS_I, Vector3D.PLUS_J));
+      p.straight("the " + side.of("hand"), p.place(Site.HAND, side));
     }
   }
 

@@ -1,5 +1,7 @@
 package org.leverbook.lift;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,6 +10,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.leverbook.body.Body;
 import org.leverbook.body.Person;
+import org.leverbook.display.Saved;
 import org.leverbook.display.Shown;
 import org.leverbook.load.Load;
 import org.leverbook.quantity.Ask;
@@ -122,6 +125,32 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
   public Position at(Quantity<Dimensionless> share) {
     double part = Ask.share("share of the way", share, 0, 1);
     return way.at(part, String.format(Locale.ROOT, "%.0f %%", 100 * part));
+  }
+
+  /** Start, middle and finish. */
+  List<Position> threePositions() {
+    return List.of(start(), middle(), finish());
+  }
+
+  /**
+   * Saves worksheet and picture at start, middle and finish, as in "back-squat-start.json" and
+   * "back-squat-start.svg".
+   *
+   * @return what was written
+   * @throws Refused if nobody of this build gets there, or the disk says no
+   */
+  public Saved save() {
+    String file = name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    List<String> ends = List.of("start", "middle", "finish");
+    List<Position> positions = threePositions();
+    List<Path> files = new ArrayList<>();
+    for (int i = 0; i < ends.size(); i++) {
+      Position position = positions.get(i);
+      String name = file + "-" + ends.get(i);
+      files.addAll(position.worksheet().save(name + ".json").files());
+      files.addAll(position.picture().save(name + ".svg").files());
+    }
+    return new Saved(files);
   }
 
   /**

@@ -98,15 +98,19 @@ final class Posture {
   }
 
   /**
-   * Between start and finish a point goes straight from the one place to the other, in equal parts
-   * of the way, as far as some directions go; at the ends nothing is said.
+   * Between start and finish a point stays on the straight line from the one place to the other,
+   * seen from the side; how fast it goes along it is not said. At the ends nothing is said.
    */
-  Posture straight(String what, Feature.Point point, List<Vector3D> directions) {
+  Posture straight(String what, Feature.Point point) {
     if (ends.size() == 2) {
       Vector3D from = ends.get(0).toWorld(point.segment(), point.local());
-      Vector3D to = ends.get(1).toWorld(point.segment(), point.local());
-      Vector3D now = new Vector3D(1 - share, from, share, to);
-      statements.along(what, "its straight way", point, now, directions);
+      Vector3D line = ends.get(1).toWorld(point.segment(), point.local()).subtract(from);
+      double length = Math.hypot(line.getX(), line.getY());
+      List<Vector3D> square =
+          length < 1e-6
+              ? List.of(Vector3D.PLUS_I, Vector3D.PLUS_J)
+              : List.of(new Vector3D(-line.getY() / length, line.getX() / length, 0));
+      statements.along(what, "its straight way", point, from, square);
     }
     return this;
   }

@@ -12,6 +12,21 @@ final class PressLifts {
   private PressLifts() {}
 
   static List<Function<Person, Lift<?>>> all() {
-    return List.of(BenchPress::of);
+    return List.of(
+        BenchPress::of,
+        PushUp::of,
+        Dip::of,
+        OverheadPress::of,
+        LateralRaise::of,
+        CableLateralRaise::of,
+        FrontRaise::of,
+        Pullover::of,
+        BarbellCurl::of,
+        PreacherCurl::of,
+        InclineCurl::of,
+        TricepsPushdown::of,
+        OverheadTriceps::of,
+        WristCurl::of,
+        UprightRow::of);
   }
 }

@@ -36,6 +36,9 @@ final class Way {
   /** How strongly a pose between keeps to the mixture of start and finish. */
   private static final double KEEPS = 0.3;
 
+  /** The shoulder girdle follows the arm; it does not make up for what legs or arms should do. */
+  private static final double GIRDLE_KEEPS = 3;
+
   /** The share of the trunk's lean that the neck gives back: common practice, no source. */
   private static final double NECK_GIVES = 0.4;
 
@@ -103,6 +106,11 @@ final class Way {
     Statements said = posture.statements();
     if (between != null) {
       said.keepTo(between, KEEPS);
+      for (String axis : List.of("flexion", "abduction", "rotation")) {
+        for (String girdle : posture.names(JointId.SHOULDER_GIRDLE, axis)) {
+          said.strength(girdle, GIRDLE_KEEPS);
+        }
+      }
     }
     Answer answer = null;
     List<Force> pulls = List.of();

@@ -98,6 +98,16 @@ public final class Statements extends Wishes {
   }
 
   /**
+   * A coordinate keeps to its usual value more or less strongly than before.
+   *
+   * @param name as in "knee flexion"
+   * @param strength 1 for a joint that gives way last, 0.1 for one that gives way first
+   */
+  public void strength(String name, double strength) {
+    stiffness[coordinates.indexOf(name)] = strength;
+  }
+
+  /**
    * A coordinate has a value.
    *
    * @param name as in "knee flexion"
