@@ -51,7 +51,7 @@ public final class BackExtension extends Lift<BackExtension>
 
   @Override
   void say(Posture p) {
-    double legs = p.angle(Setting.PAD_ANGLE, 45);
+    double legs = Math.PI / 2 - p.angle(Setting.PAD_ANGLE, 45);
     Vector3D along = new Vector3D(Math.sin(legs), Math.cos(legs), 0);
     Vector3D behind = new Vector3D(-Math.cos(legs), Math.sin(legs), 0);
     p.roughly(0, 1, Math.toDegrees(legs) + p.between(80, 0));

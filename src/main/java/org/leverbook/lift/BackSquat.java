@@ -73,7 +73,7 @@ public final class BackSquat extends Lift<BackSquat>
     if (p.isStart()) {
       Squats.up(p);
     } else if (p.isFinish()) {
-      Squats.down(p, p.angle(Setting.DEPTH, 0), place == Site.UPPER_BACK_LOW ? 45 : 35);
+      Squats.down(p, p.angle(Setting.DEPTH, -8), place == Site.UPPER_BACK_LOW ? 45 : 35);
     }
     Racked.onBack(p, place);
   }

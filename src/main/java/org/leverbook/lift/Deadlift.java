@@ -46,21 +46,22 @@ public final class Deadlift extends Lift<Deadlift>
 
   @Override
   public String source() {
-    return "stance, turn-out and hand spacing: Escamilla et al. 2000, Med Sci "
-        + "Sports Exerc 32:1265-1275, Table 1";
+    return "stance, turn-out and hand spacing: means of Escamilla et al. 2000, Med Sci Sports Exerc"
+        + " 32:1265-1275, abstract; the rest: common practice, no source";
   }
 
   @Override
   void say(Posture p) {
     Barbell bar = Weights.bar(p, 1.2, Site.HAND);
     Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.32) / 2, p.angle(Setting.TURN_OUT, 14));
-    FromFloor.hands(p, 0.55, Grip.OVERHAND);
+    FromFloor.bar(p, 0.55);
     if (p.isStart()) {
-      FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, bar.plateRadius()));
-      FromFloor.down(p, 65, 60);
+      double height = p.value(Setting.BAR_HEIGHT, bar.plateRadius());
+      FromFloor.barAt(p, height);
+      FromFloor.shinsAtBar(p, height);
+      FromFloor.down(p, 70, 60, FromFloor.SHOULDERS_AHEAD);
     } else if (p.isFinish()) {
-      Stands.tall(p);
-      p.balancedOver(0);
+      FromFloor.lockedOut(p);
     }
   }
 }

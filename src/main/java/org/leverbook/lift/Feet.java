@@ -68,7 +68,7 @@ final class Feet {
    * @param side which
    * @param middle of the foot on its ground, metres; its z that of the ankle
    * @param turnOut radians
-   * @param heels how high the heel stands above the ball, metres
+   * @param heels how high the heel stands above the ball, metres; negative hangs below it
    */
   static void foot(Posture p, Side side, Vector3D middle, double turnOut, double heels) {
     Vector3D ahead = new Vector3D(Math.cos(turnOut), 0, side.sign() * Math.sin(turnOut));
@@ -106,27 +106,32 @@ final class Feet {
         + (sole.getY() - hinge.getY()) * Math.cos(pitch);
   }
 
+  /** Height of the lowest point in front of the heel. */
   private static double lowest(Posture p, Side side, Vector3D hinge, double pitch) {
-    return soles(p, side).mapToDouble(s -> above(s, hinge, pitch)).min().orElseThrow();
+    return soles(p, side)
+        .filter(s -> !s.name().contains("heel"))
+        .mapToDouble(s -> above(s.place(), hinge, pitch))
+        .min()
+        .orElseThrow();
   }
 
-  /** How far the foot is pitched so that the heel stands so high above the ball. */
+  /** How far the foot is pitched so that the heel stands so high above the ball, or below it. */
   private static double pitch(Posture p, Side side, Vector3D hinge, double heels) {
     if (heels == 0) {
       return 0;
     }
-    Vector3D heel = soles(p, side).findFirst().orElseThrow();
+    Vector3D heel = soles(p, side).findFirst().orElseThrow().place();
     return new BracketingNthOrderBrentSolver(1e-12, 5)
         .solve(
             100,
             angle -> above(heel, hinge, angle) - lowest(p, side, hinge, angle) - heels,
-            0,
-            Math.PI / 2.2);
+            heels > 0 ? 0 : -Math.PI / 4,
+            heels > 0 ? Math.PI / 2.2 : 0);
   }
 
   /** The points of a sole that go with the foot itself; the heel comes first. */
-  private static Stream<Vector3D> soles(Posture p, Side side) {
+  private static Stream<Body.SolePoint> soles(Posture p, Side side) {
     int foot = p.body().tree().indexOf(side.of("foot"));
-    return p.body().soles().stream().filter(s -> s.segment() == foot).map(Body.SolePoint::place);
+    return p.body().soles().stream().filter(s -> s.segment() == foot);
   }
 }

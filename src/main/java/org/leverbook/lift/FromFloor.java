@@ -5,21 +5,50 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.load.Barbell;
+import org.leverbook.pose.Placement;
+import org.leverbook.solve.Feature;
 
-/** Pulls of a bar in straight arms, straight up over the middle of the foot. */
+/**
+ * Pulls of a bar in straight arms, straight up over the middle of the foot, along the shins and the
+ * thighs. Lengths and how firmly each is wished: common practice, no source.
+ */
 final class FromFloor {
+
+  /** The bar is so far ahead of the middle of the foot: the shins need the room, metres. */
+  private static final double AHEAD = 0.03;
+
+  /** How far the shoulders are ahead of the bar in a hinge, metres. */
+  static final double SHOULDERS_AHEAD = 0.06;
 
   private FromFloor() {}
 
   /**
-   * Arms straight, hands on the bar, the bar over the middle of the foot all the way.
+   * Arms straight, hands on a bar that lies across, the bar on one upright line all the way and
+   * never behind the front of the legs.
    *
    * @param p the posture
    * @param width usual grip, metres
-   * @param grip overhand, or neutral on side handles
    */
-  static void hands(Posture p, double width, Grip grip) {
-    double ahead = p.value(Setting.BAR_AHEAD, 0);
+  static void bar(Posture p, double width) {
+    hands(p, width, Grip.OVERHAND, AHEAD);
+    if (p.ends().size() == 2) {
+      alongLegs(p);
+    }
+  }
+
+  /**
+   * Arms straight, hands on the handles at both sides, on one upright line all the way.
+   *
+   * @param p the posture
+   * @param width usual grip, metres
+   */
+  static void handles(Posture p, double width) {
+    hands(p, width, Grip.NEUTRAL, 0);
+  }
+
+  private static void hands(Posture p, double width, Grip grip, double usualAhead) {
+    double ahead = p.value(Setting.BAR_AHEAD, usualAhead);
     Hands.straight(p);
     Hands.apart(p, p.value(Setting.GRIP_WIDTH, width), grip);
     for (Side side : p.sides()) {
@@ -47,21 +76,144 @@ final class FromFloor {
   }
 
   /**
-   * Down at the bar with bent knees: the hips where the coach says or where they are usual, the
-   * shoulders a little ahead of the bar.
+   * Down at the bar with bent knees: shins at the bar and the hips as high as that makes them, or
+   * the hips where the coach says.
    *
    * @param p the posture
    * @param knees usual bend, degrees
    * @param lean usual, degrees
+   * @param shoulders usual place ahead of the bar, metres
    */
-  static void down(Posture p, double knees, double lean) {
-    p.roughly(-0.3, 0.6 * p.links().standingHipHeight(), lean);
-    p.usually(JointId.KNEE, "flexion", knees, 0.3);
-    p.usually(JointId.HIP, "flexion", 95, Posture.EASY);
+  static void down(Posture p, double knees, double lean, double shoulders) {
+    p.roughly(-0.3, 0.65 * p.links().standingHipHeight(), lean);
+    p.usually(JointId.KNEE, "flexion", knees, 0.1);
+    p.usually(JointId.HIP, "flexion", 100, Posture.EASY);
     p.usually(JointId.SHOULDER, "flexion", lean, Posture.EASY);
     if (p.isSet(Setting.HIP_HEIGHT)) {
       p.atHeight(JointId.HIP, p.value(Setting.HIP_HEIGHT, 0.6), "their height");
     }
-    p.ratherBalancedOver(0, 1);
+    shouldersAhead(p, shoulders, 5);
+    p.ratherBalancedOver(0, 0.3);
+  }
+
+  /**
+   * Down at the bar with nearly straight knees, the hips far back.
+   *
+   * @param p the posture
+   * @param lean usual, degrees
+   */
+  static void hinged(Posture p, double lean) {
+    p.roughly(-0.35, 0.9 * p.links().standingHipHeight(), lean);
+    p.usually(JointId.HIP, "flexion", 95, Posture.EASY);
+    p.usually(JointId.SHOULDER, "flexion", lean, Posture.EASY);
+    p.exactlyRadians(JointId.KNEE, "flexion", p.angle(Setting.KNEE_BEND, 20));
+    shouldersAhead(p, SHOULDERS_AHEAD, 3);
+    p.ratherBalancedOver(0, 2);
+  }
+
+  /** The shins rather touch a bar at this height. */
+  static void shinsAtBar(Posture p, double height) {
+    double kneeHeight = p.links().footHeight() + p.links().shank();
+    touch(p, height, kneeHeight, p.links().standingHipHeight());
+  }
+
+  /**
+   * Standing tall, the bar against the thighs.
+   *
+   * @param p the posture
+   */
+  static void lockedOut(Posture p) {
+    Stands.tall(p);
+    double height = p.links().standingHipHeight() + p.links().spine() + p.links().pelvisUp();
+    height -= p.links().reach();
+    touch(p, height, p.links().standingHipHeight() - p.links().thigh(), 0.98);
+    p.ratherBalancedOver(0, 0.3);
+  }
+
+  private static void shouldersAhead(Posture p, double metres, double weight) {
+    for (Side side : p.sides()) {
+      Feature way = new Feature.Way(p.place(Site.HAND, side), p.joint(JointId.SHOULDER, side));
+      p.statements().rather(way, Vector3D.PLUS_I, metres, weight);
+    }
+  }
+
+  /** The front of a leg at one height, as a point on its bones and how thick it is there. */
+  private record Front(Feature.Point bone, double thick) {
+
+    /** Where a bar that touches it is, at the least, ahead of the bone. */
+    double bar() {
+      return thick + Barbell.GRIP_RADIUS;
+    }
+  }
+
+  private static Front front(Posture p, Side side, double height, double knee, double hip) {
+    boolean below = height < knee;
+    int shank = p.body().tree().distalOf(JointId.KNEE.on(side));
+    int thigh = p.body().tree().distalOf(JointId.HIP.on(side));
+    double shin = p.body().place(Site.SHIN, side).local().getX();
+    double cap = p.body().place(Site.THIGH, side).local().getX();
+    double top = p.body().place(Site.HIP_CREASE, side).local().getX();
+    double ankle = p.links().footHeight();
+    double share = below ? (knee - height) / (knee - ankle) : (hip - height) / (hip - knee);
+    double part = Math.max(0, Math.min(1, share));
+    double length = below ? p.links().shank() : p.links().thigh();
+    double thick = below ? cap + part * (shin - cap) : top + part * (cap - top);
+    return new Front(
+        new Feature.Point(below ? shank : thigh, new Vector3D(0, -part * length, 0)), thick);
+  }
+
+  private static void touch(Posture p, double height, double knee, double hip) {
+    for (Side side : p.sides()) {
+      Front front = front(p, side, height, knee, hip);
+      Feature way = new Feature.Way(front.bone(), p.place(Site.HAND, side));
+      p.statements().rather(way, Vector3D.PLUS_I, front.bar(), 5);
+    }
+  }
+
+  /** Between the ends the legs are nowhere further ahead of the bar than they are there. */
+  private static void alongLegs(Posture p) {
+    double ahead = p.value(Setting.BAR_AHEAD, AHEAD);
+    for (Side side : p.sides()) {
+      double inside = p.between(inside(p, side, 0), inside(p, side, 1));
+      double height = p.between(handHeight(p, side, 0), handHeight(p, side, 1));
+      Placement first = p.ends().get(0);
+      Placement last = p.ends().get(1);
+      double knee = p.between(height(first, JointId.KNEE, side), height(last, JointId.KNEE, side));
+      double hip = p.between(height(first, JointId.HIP, side), height(last, JointId.HIP, side));
+      Front front = front(p, side, height, knee, hip);
+      p.statements()
+          .atLeast(
+              "the " + side.of("leg"),
+              "the bar",
+              front.bone(),
+              Vector3D.MINUS_I,
+              front.bar() - ahead - Math.max(0, inside));
+    }
+  }
+
+  /** How far a leg is inside the bar at one end of the way. */
+  private static double inside(Posture p, Side side, int end) {
+    Placement where = p.ends().get(end);
+    Front front =
+        front(
+            p,
+            side,
+            handHeight(p, side, end),
+            height(where, JointId.KNEE, side),
+            height(where, JointId.HIP, side));
+    Vector3D bone = where.toWorld(front.bone().segment(), front.bone().local());
+    return bone.getX() + front.bar() - hand(p, side, end).getX();
+  }
+
+  private static Vector3D hand(Posture p, Side side, int end) {
+    return p.ends().get(end).at(p.body().place(Site.HAND, side));
+  }
+
+  private static double handHeight(Posture p, Side side, int end) {
+    return hand(p, side, end).getY();
+  }
+
+  private static double height(Placement where, JointId joint, Side side) {
+    return where.centre(joint.on(side)).getY();
   }
 }

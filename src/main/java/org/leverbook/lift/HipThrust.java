@@ -56,7 +56,8 @@ public final class HipThrust extends Lift<HipThrust>
     Weights.bar(p, 1.0, Site.HIP_CREASE);
     double bench = p.value(Setting.PAD_HEIGHT, 0.40);
     double back = 0.74 * (p.links().pelvisUp() + p.links().spine());
-    double ankles = p.links().thigh();
+    // So far ahead that the shins end upright.
+    double ankles = 1.18 * p.links().thigh();
     // Upper back and feet stay where they are while the hips go up.
     for (Side side : p.sides()) {
       p.statements()

@@ -12,6 +12,9 @@ import org.leverbook.support.Pad;
 public final class LegCurl extends Lift<LegCurl>
     implements Can.KneeBend<LegCurl>, With.PushesMass<LegCurl> {
 
+  /** Height of the bench, metres: common practice, no source. */
+  private static final double BENCH = 0.6;
+
   private LegCurl(Setup setup) {
     super(setup);
   }
@@ -48,12 +51,14 @@ public final class LegCurl extends Lift<LegCurl>
 
   @Override
   void say(Posture p) {
-    p.roughly(0, 0.6, 90);
-    p.trunkLeans(Math.toRadians(92));
+    p.roughly(0, BENCH, 90);
+    p.usually(JointId.SHOULDER, "flexion", 120, 0.3);
+    p.usually(JointId.ELBOW, "flexion", 60, 0.3);
     p.atForward(JointId.HIP, 0, "the bench");
-    p.atHeight(JointId.HIP, 0.6, "the bench");
+    p.atHeight(Site.LOWER_CHEST, BENCH, "the bench");
+    p.atHeight(Site.HIP_CREASE, BENCH, "the bench");
+    p.atHeight(Site.THIGH, BENCH, "the bench");
     p.spine();
-    p.exactly(JointId.HIP, "flexion", 5);
     double knees = p.angle(Setting.KNEE_BEND, 100);
     p.exactlyRadians(JointId.KNEE, "flexion", p.between(Math.toRadians(5), knees));
     p.exactly(JointId.ANKLE, "flexion", 0);
@@ -67,9 +72,6 @@ public final class LegCurl extends Lift<LegCurl>
             0.5,
             Pad.CLOTH_FRICTION,
             false));
-    // Plates half a right angle ahead of the shank: hardest half-way.
     Machines.atKnee(p, Weights.said(p, 0.25), Site.ANKLE);
-    p.usually(JointId.SHOULDER, "flexion", 150, 0.3);
-    p.usually(JointId.ELBOW, "flexion", 60, 0.3);
   }
 }

@@ -14,6 +14,14 @@ import org.leverbook.support.Pad;
 public final class LegPress extends Lift<LegPress>
     implements Can.KneeBend<LegPress>, With.PadAngle<LegPress>, With.PushesMass<LegPress> {
 
+  /** Height of the hips, metres, and how the seat is made: common practice, no source. */
+  private static final double SEAT = 0.35;
+
+  private static final double RECLINED = Math.toRadians(20);
+
+  /** The feet stand this share of the thigh's length above the hips along the plate. */
+  private static final double HIGH = 0.33;
+
   private LegPress(Setup setup) {
     super(setup);
   }
@@ -54,38 +62,40 @@ public final class LegPress extends Lift<LegPress>
     double slope = p.angle(Setting.PAD_ANGLE, 45);
     Vector3D rail = new Vector3D(Math.cos(slope), Math.sin(slope), 0);
     Vector3D across = new Vector3D(-Math.sin(slope), Math.cos(slope), 0);
-    // The pad behind the back lies square to the rail.
-    p.roughly(0, 0.35, Math.toDegrees(slope) - 90);
-    p.trunkLeans(slope - Math.PI / 2);
+    // The back rest leans back with the rail, so that bent hips keep room.
+    double lean = -Math.min(Math.PI / 2, slope + RECLINED);
+    p.roughly(0, SEAT, Math.toDegrees(lean));
+    p.trunkLeans(lean);
     p.atForward(JointId.HIP, 0, "the seat");
-    p.atHeight(JointId.HIP, 0.35, "the seat");
-    p.on(Pad.back(Units.deg(90 - Math.toDegrees(slope))));
+    p.atHeight(JointId.HIP, SEAT, "the seat");
+    p.on(Pad.back(Units.deg(90 + Math.toDegrees(lean))));
     p.lifts(Sled.of(Units.kg(Weights.said(p, 1.5)), Units.deg(Math.toDegrees(slope))));
     p.spine(10);
     for (Side side : p.sides()) {
-      Vector3D hip = new Vector3D(0, 0.35, side.sign() * 0.16);
+      Vector3D hip = new Vector3D(0, SEAT, side.sign() * 0.16);
       p.statements()
           .points(
               "the " + side.of("foot"),
               "the plate",
               p.direction(side.of("foot"), Vector3D.PLUS_J),
               rail.negate())
-          .points(
+          .leans(
               "the " + side.of("foot"),
               "its direction",
-              p.direction(side.of("foot"), Vector3D.PLUS_I),
-              across)
+              p.direction(side.of("foot"), Vector3D.PLUS_K),
+              across,
+              0)
           .along(
               "the " + side.of("foot"),
               "its place on the plate",
               p.place(Site.FOOT, side),
-              hip.add(across.scalarMultiply(0.12)),
+              hip.add(across.scalarMultiply(HIGH * p.links().thigh())),
               List.of(across, Vector3D.PLUS_K));
       p.statements().rather(p.direction(side.of("shank"), Vector3D.PLUS_K), across, 0, 1);
       p.exactly(JointId.BALL, side, "flexion", 0);
     }
-    p.usually(JointId.HIP, "flexion", p.between(80, 115), Posture.EASY);
-    double knees = p.angle(Setting.KNEE_BEND, 90);
+    p.usually(JointId.HIP, "flexion", p.between(70, 110), Posture.EASY);
+    double knees = p.angle(Setting.KNEE_BEND, 80);
     p.exactlyRadians(JointId.KNEE, "flexion", p.between(Math.toRadians(10), knees));
   }
 }

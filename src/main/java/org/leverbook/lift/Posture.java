@@ -84,6 +84,13 @@ final class Posture {
     return statements;
   }
 
+  /**
+   * The poses already known: none at the start, that of the start at the finish, both between them.
+   */
+  List<Placement> ends() {
+    return ends;
+  }
+
   /** Share of the way from start to finish, 0 to 1. */
   double share() {
     return share;

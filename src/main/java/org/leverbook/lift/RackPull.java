@@ -51,13 +51,14 @@ public final class RackPull extends Lift<RackPull>
   void say(Posture p) {
     Weights.bar(p, 1.5, Site.HAND);
     Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.32) / 2, p.angle(Setting.TURN_OUT, 14));
-    FromFloor.hands(p, 0.55, Grip.OVERHAND);
+    FromFloor.bar(p, 0.55);
     if (p.isStart()) {
-      FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, p.links().footHeight() + p.links().shank()));
-      FromFloor.down(p, 35, 50);
+      double height = p.value(Setting.BAR_HEIGHT, p.links().footHeight() + p.links().shank());
+      FromFloor.barAt(p, height);
+      FromFloor.shinsAtBar(p, height);
+      FromFloor.down(p, 35, 50, FromFloor.SHOULDERS_AHEAD);
     } else if (p.isFinish()) {
-      Stands.tall(p);
-      p.balancedOver(0);
+      FromFloor.lockedOut(p);
     }
   }
 }

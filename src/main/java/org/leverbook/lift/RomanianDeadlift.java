@@ -1,6 +1,5 @@
 package org.leverbook.lift;
 
-import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
 
@@ -52,18 +51,14 @@ public final class RomanianDeadlift extends Lift<RomanianDeadlift>
   @Override
   void say(Posture p) {
     Weights.bar(p, 0.75, Site.HAND);
-    Stands.feet(p, 0.30, 8);
-    FromFloor.hands(p, Hands.usualWidth(p), Grip.OVERHAND);
-    double knees = p.angle(Setting.KNEE_BEND, 20);
+    Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.30) / 2, p.angle(Setting.TURN_OUT, 8));
+    FromFloor.bar(p, Hands.usualWidth(p));
     if (p.isFinish()) {
-      p.roughly(-0.25, 0.9 * p.links().standingHipHeight(), 75);
-      p.usually(JointId.HIP, "flexion", 95, Posture.EASY);
-      p.usually(JointId.SHOULDER, "flexion", 75, Posture.EASY);
-      p.exactlyRadians(JointId.KNEE, "flexion", knees);
-      FromFloor.barAt(
-          p, p.value(Setting.BAR_HEIGHT, p.links().footHeight() + 0.75 * p.links().shank()));
+      FromFloor.hinged(p, 70);
+      double midShin = p.links().footHeight() + 0.6 * p.links().shank();
+      FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, midShin));
     } else if (p.isStart()) {
-      Stands.tall(p);
+      FromFloor.lockedOut(p);
     }
   }
 }

@@ -15,6 +15,9 @@ public final class SplitSquat extends Lift<SplitSquat>
         With.HoldsDumbbells<SplitSquat>,
         Can.OneSided<SplitSquat> {
 
+  /** How high the rear heel stands, metres: common practice, no source. */
+  private static final double REAR_HEEL = 0.11;
+
   private SplitSquat(Setup setup) {
     super(setup);
   }
@@ -59,16 +62,18 @@ public final class SplitSquat extends Lift<SplitSquat>
     Side front = setup().side().orElse(Side.RIGHT);
     Side rear = front == Side.RIGHT ? Side.LEFT : Side.RIGHT;
     Weights.hands(p, "dumbbell", 0.12, List.of(Side.RIGHT, Side.LEFT));
-    double half = p.value(Setting.STEP_LENGTH, 0.40 * p.links().stature()) / 2;
+    double half = p.value(Setting.STEP_LENGTH, 0.38 * p.links().stature()) / 2;
     double aside = 1.1 * p.links().hipHalfWidth();
     Feet.foot(p, front, new Vector3D(half, 0, front.sign() * aside), Math.toRadians(5), 0);
-    Feet.foot(p, rear, new Vector3D(-half, 0, rear.sign() * aside), 0, 0.11);
+    Feet.foot(p, rear, new Vector3D(-half, 0, rear.sign() * aside), 0, REAR_HEEL);
     Feet.ground(p, Map.of(Side.RIGHT, 0.0, Side.LEFT, 0.0));
-    p.spine();
+    p.balancedSideways(0).spine();
     p.trunkLeans(p.angle(Setting.TRUNK_LEAN, 8));
     p.roughly(0, p.links().standingHipHeight() - 0.3 * p.share(), 5);
     p.usually(JointId.HIP, rear, "flexion", -10, 0.1);
-    p.usually(JointId.KNEE, rear, "flexion", p.between(20, 100), 0.1);
+    p.usually(JointId.KNEE, rear, "flexion", p.between(20, 90), 0.1);
+    // A shin nearly upright over the front foot.
+    p.usually(JointId.ANKLE, front, "flexion", 6, 1);
     if (p.isStart()) {
       p.exactly(JointId.KNEE, front, "flexion", 20);
     } else if (p.isFinish()) {

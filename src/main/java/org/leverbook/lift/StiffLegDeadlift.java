@@ -1,6 +1,5 @@
 package org.leverbook.lift;
 
-import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
 import org.leverbook.load.Barbell;
@@ -52,17 +51,13 @@ public final class StiffLegDeadlift extends Lift<StiffLegDeadlift>
   @Override
   void say(Posture p) {
     Barbell bar = Weights.bar(p, 0.75, Site.HAND);
-    Stands.feet(p, 0.30, 8);
-    FromFloor.hands(p, Hands.usualWidth(p), Grip.OVERHAND);
-    double knees = p.angle(Setting.KNEE_BEND, 20);
+    Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.30) / 2, p.angle(Setting.TURN_OUT, 8));
+    FromFloor.bar(p, Hands.usualWidth(p));
     if (p.isStart()) {
-      p.roughly(-0.25, 0.9 * p.links().standingHipHeight(), 75);
-      p.usually(JointId.HIP, "flexion", 95, Posture.EASY);
-      p.usually(JointId.SHOULDER, "flexion", 75, Posture.EASY);
-      p.exactlyRadians(JointId.KNEE, "flexion", knees);
+      FromFloor.hinged(p, 80);
       FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, bar.plateRadius()));
     } else if (p.isFinish()) {
-      Stands.tall(p);
+      FromFloor.lockedOut(p);
     }
   }
 }

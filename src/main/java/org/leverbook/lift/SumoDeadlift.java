@@ -46,21 +46,22 @@ public final class SumoDeadlift extends Lift<SumoDeadlift>
 
   @Override
   public String source() {
-    return "stance, turn-out and hand spacing: Escamilla et al. 2000, Med Sci "
-        + "Sports Exerc 32:1265-1275, Table 1";
+    return "stance, turn-out and hand spacing: means of Escamilla et al. 2000, Med Sci Sports Exerc"
+        + " 32:1265-1275, abstract; the rest: common practice, no source";
   }
 
   @Override
   void say(Posture p) {
     Barbell bar = Weights.bar(p, 1.2, Site.HAND);
     Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.70) / 2, p.angle(Setting.TURN_OUT, 42));
-    FromFloor.hands(p, 0.47, Grip.OVERHAND);
+    FromFloor.bar(p, 0.47);
     if (p.isStart()) {
-      FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, bar.plateRadius()));
-      FromFloor.down(p, 75, 45);
+      double height = p.value(Setting.BAR_HEIGHT, bar.plateRadius());
+      FromFloor.barAt(p, height);
+      FromFloor.shinsAtBar(p, height);
+      FromFloor.down(p, 85, 50, 0.03);
     } else if (p.isFinish()) {
-      Stands.tall(p);
-      p.balancedOver(0);
+      FromFloor.lockedOut(p);
     }
   }
 }

@@ -51,13 +51,15 @@ public final class TrapBarDeadlift extends Lift<TrapBarDeadlift>
   @Override
   void say(Posture p) {
     Barbell bar = Weights.bar(p, 1.2, Site.HAND);
-    Stands.feet(p, 0.32, 8);
-    FromFloor.hands(p, 0.60, Grip.NEUTRAL);
+    Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.32) / 2, p.angle(Setting.TURN_OUT, 8));
+    FromFloor.handles(p, 0.60);
     if (p.isStart()) {
       FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, bar.plateRadius()));
-      FromFloor.down(p, 85, 45);
+      FromFloor.down(p, 85, 50, 0.03);
+      p.ratherTrunkLeans(Math.toRadians(50), 1);
     } else if (p.isFinish()) {
       Stands.tall(p);
+      p.ratherBalancedOver(0, 0.3);
     }
   }
 }

@@ -84,6 +84,12 @@ public record HandWeights(String kind, double right, double left) implements Loa
     return right + left;
   }
 
+  /** They hang on the grips wherever these are. */
+  @Override
+  public boolean deadWeight() {
+    return true;
+  }
+
   @Override
   public List<Force> forces(Placement where) {
     List<Force> forces = new ArrayList<>();
