@@ -125,8 +125,14 @@ record Ground(
         : Optional.of(Balance.of(contacts, sum.scalarMultiply(1 / up), heel, toe));
   }
 
-  /** Which way a person tips whose weight falls outside this ground, and by how much. */
-  Holding tips(Balance balance, double weight) {
+  /**
+   * Which way a person tips, and by how much.
+   *
+   * @param balance outside this ground
+   * @param what falls there, as in "the weight of lifter and bar together"
+   * @param weight how much of it points down, newtons
+   */
+  Holding tips(Balance balance, String what, double weight) {
     double x = balance.centreOfPressure().getX();
     double[] ends = span(contacts);
     String sentence;
@@ -134,24 +140,26 @@ record Ground(
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips forward: the line of force of lifter and load together falls %.1f cm ahead of %s."
-                  + " Bring the load or the hips back.",
+              "Tips forward: %s falls %.1f cm ahead of %s." + " Bring the load or the hips back.",
+              what,
               100 * (x - ends[1]),
               feet ? "the toes" : "what carries it");
     } else if (x < ends[0]) {
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips backward: the line of force of lifter and load together falls %.1f cm behind %s."
+              "Tips backward: %s falls %.1f cm behind %s."
                   + " Bring the load or the shoulders forward.",
+              what,
               100 * (ends[0] - x),
               feet ? "the heels' support" : "what carries it");
     } else {
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips sideways: the line of force of lifter and load together falls %.1f cm outside %s."
+              "Tips sideways: %s falls %.1f cm outside %s."
                   + " Widen the stance or centre the load.",
+              what,
               100 * -balance.margin(),
               feet ? "the feet" : "what carries it");
     }

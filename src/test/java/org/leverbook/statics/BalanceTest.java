@@ -106,7 +106,7 @@ class BalanceTest {
     assertThatThrownBy(() -> stand(armsOut(), Barbell.of(kg(80))))
         .isInstanceOf(Refused.class)
         .hasMessage(
-            "Tips forward: the line of force of lifter and load together falls "
+            "Tips forward: the weight of lifter and bar together falls "
                 + ahead
                 + " ahead of the toes. Bring the load or the hips back.");
   }
@@ -118,7 +118,7 @@ class BalanceTest {
     assertThatThrownBy(() -> stand(noArms))
         .isInstanceOf(Refused.class)
         .hasMessageMatching(
-            "Tips backward: .* falls \\d+\\.\\d cm behind the heels' support\\. .*");
+            "Tips backward: the weight of the lifter falls \\d+\\.\\d cm behind the heels' support\\. .*");
   }
 
   @Test
@@ -127,7 +127,8 @@ class BalanceTest {
     Load bell = handWeight("right", 80);
     assertThatThrownBy(() -> stand(aside, bell))
         .isInstanceOf(Refused.class)
-        .hasMessageMatching("Tips sideways: .* falls \\d+\\.\\d cm outside the feet\\. .*");
+        .hasMessageMatching(
+            "Tips sideways: the weight of lifter and bell together falls \\d+\\.\\d cm outside the feet\\. .*");
   }
 
   private static Load handWeight(String side, double kilograms) {
@@ -168,6 +169,14 @@ class BalanceTest {
             pulley,
             List.of(Grasp.fixed(hand, Vector3D.ZERO), Grasp.fixed(other, Vector3D.ZERO)));
     return stand(armsOut(), cable);
+  }
+
+  @Test
+  void what_pulls_aside_is_named_when_it_tips_the_lifter() {
+    assertThatThrownBy(() -> pulledForward(30))
+        .isInstanceOf(Refused.class)
+        .hasMessageMatching(
+            "Tips backward: the line of force of lifter and cable together falls .*");
   }
 
   @Test
