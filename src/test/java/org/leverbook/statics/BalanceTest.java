@@ -54,7 +54,7 @@ class BalanceTest {
   })
   void the_margin_is_the_distance_to_the_nearest_edge_and_negative_outside(
       double x, double z, double margin, double share, boolean held) {
-    Balance balance = Balance.of(CORNERS, new Vector3D(x, 0, z), 0, 0.3);
+    Balance balance = Balance.of(CORNERS, new Vector3D(x, 0, z), 0, 0.3, true);
     assertThat(balance.margin()).isCloseTo(margin, within(1e-12));
     assertThat(balance.shareOfFoot()).isCloseTo(share, within(1e-9));
     assertThat(balance.held()).isEqualTo(held);
@@ -63,7 +63,7 @@ class BalanceTest {
 
   @Test
   void the_balance_is_told_in_per_cent_of_the_foot_and_centimetres() {
-    Balance balance = Balance.of(CORNERS, new Vector3D(0.12, 0, 0.1), 0, 0.3);
+    Balance balance = Balance.of(CORNERS, new Vector3D(0.12, 0, 0.1), 0, 0.3, true);
     assertThat(balance.text())
         .isEqualTo("balance at 40 % of the foot from the heel, 10.0 cm inside the edge of support");
   }
