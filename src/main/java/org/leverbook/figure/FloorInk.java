@@ -79,17 +79,23 @@ final class FloorInk {
     mark.lineTo(at.getX() + 6, y + 13);
     mark.closePath();
     content.add(new Form(mark, style.ink(), 1, Pen.solid(style.paper(), 1)));
-    String words =
-        String.format(
-            Locale.ROOT,
-            balance.held()
-                ? "floor's push: %.0f %% of the foot from the heel"
-                : "out of balance: the floor would have to push at %.0f %% of the foot",
-            100 * balance.shareOfFoot());
+    String words = words(balance);
     double width = TextWidths.of(words, style.caption(), false);
     double x = Math.max(60, Math.min(at.getX() - width / 2, left - 12 - width));
     content.add(text(words, x, y + 28));
     attributes.put("data-centre-of-pressure-x", SvgWriter.number(at.getX()));
+  }
+
+  private static String words(Balance balance) {
+    String share = String.format(Locale.ROOT, "%.0f %%", 100 * balance.shareOfFoot());
+    if (!balance.held()) {
+      return "out of balance: the floor would have to push at "
+          + share
+          + (balance.feet() ? " of the foot" : " of what carries, from behind");
+    }
+    return balance.feet()
+        ? "floor's push: " + share + " of the foot from the heel"
+        : "push of what carries: " + share + " from behind";
   }
 
   private Words text(String words, double x, double y) {

@@ -2,6 +2,7 @@ package org.leverbook.load;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -32,7 +33,7 @@ public record Barbell(
   /** How far the plates may be off the floor and still rest on it, metres: rounding by eye. */
   private static final double TOUCHES = 0.01;
 
-  /** A bar that rests on the floor and yet speeds up by more than this is moving, m/s2. */
+  /** A bar that rests on the floor is moving at more than this, m/s or m/s2: rounding. */
   private static final double MOVING = 1e-6;
 
   private static final List<Site> RESTS =
@@ -190,6 +191,21 @@ public record Barbell(
     return String.format(Locale.ROOT, "%s %.1f kg%s%s", kind, kilograms, where, floor);
   }
 
+  @Override
+  public Optional<String> note() {
+    double weight = kilograms * Gravity.STANDARD;
+    return floorShare == 0
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "The floor pushes up at the bar's plates with %.0f N; of the bar's %.0f N the hands"
+                    + " carry the other %.0f N, and only these count as \"bar\".",
+                floorShare * weight,
+                weight,
+                (1 - floorShare) * weight));
+  }
+
   /** What the body carries of it. */
   @Override
   public double mass() {
@@ -227,7 +243,8 @@ public record Barbell(
   public List<Force> inertia(Accelerations moving) {
     if (floorShare > 0) {
       for (Force force : forces(moving.where())) {
-        if (moving.acceleration(force.segment(), force.point()).getNorm() > MOVING) {
+        if (moving.acceleration(force.segment(), force.point()).getNorm() > MOVING
+            || moving.velocity(force.segment(), force.point()).getNorm() > MOVING) {
           throw new Refused(
               "A bar that still rests on the floor does not move: take .stillOnFloor(…) off for a"
                   + " movement.");

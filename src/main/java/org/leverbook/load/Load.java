@@ -49,6 +49,15 @@ public interface Load {
   }
 
   /**
+   * What a reader of the numbers must know of it besides.
+   *
+   * @return a sentence; empty where its description says all
+   */
+  default Optional<String> note() {
+    return Optional.empty();
+  }
+
+  /**
    * The load while the body moves it, where its inertia is part of what the body shares out.
    *
    * @param moving how the body moves

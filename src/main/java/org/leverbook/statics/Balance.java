@@ -19,13 +19,16 @@ import org.leverbook.support.Contact;
  * @param shareOfFoot where the centre of pressure lies along the feet: 0 at the back of the heel, 1
  *     at the toe tip
  * @param held whether pushing contacts alone can hold the body
+ * @param feet whether feet alone stand there; otherwise the share is that of all that carries, from
+ *     its rear end to its front end
  */
 public record Balance(
     Vector3D centreOfPressure,
     List<Vector2D> polygon,
     double margin,
     double shareOfFoot,
-    boolean held)
+    boolean held,
+    boolean feet)
     implements Shown {
 
   /** Keeps its own copy of the list. */
@@ -40,16 +43,18 @@ public record Balance(
    * @param centreOfPressure where it must, in the world, metres
    * @param heel forward place of the back of the heels, metres
    * @param toe forward place of the toe tips, metres
+   * @param feet whether feet alone stand there
    * @return the balance
    */
-  static Balance of(List<Contact> contacts, Vector3D centreOfPressure, double heel, double toe) {
+  static Balance of(
+      List<Contact> contacts, Vector3D centreOfPressure, double heel, double toe, boolean feet) {
     List<Vector2D> points = new ArrayList<>();
     contacts.forEach(c -> points.add(new Vector2D(c.point().getX(), c.point().getZ())));
     List<Vector2D> polygon = List.of(new MonotoneChain().generate(points).getVertices());
     Vector2D pressure = new Vector2D(centreOfPressure.getX(), centreOfPressure.getZ());
     double margin = margin(polygon, pressure);
     double share = (centreOfPressure.getX() - heel) / (toe - heel);
-    return new Balance(centreOfPressure, polygon, margin, share, margin >= 0);
+    return new Balance(centreOfPressure, polygon, margin, share, margin >= 0, feet);
   }
 
   private static double margin(List<Vector2D> polygon, Vector2D point) {
@@ -90,8 +95,9 @@ public record Balance(
   public String text() {
     return String.format(
         Locale.ROOT,
-        "balance at %.0f %% of the foot from the heel, %.1f cm %s the edge of support",
+        "balance at %.0f %% of %s, %.1f cm %s the edge of support",
         100 * shareOfFoot,
+        feet ? "the foot from the heel" : "what carries, from behind",
         100 * Math.abs(margin),
         held ? "inside" : "outside");
   }

@@ -37,35 +37,50 @@ record Ground(
   /** A ground that carries less than this share of the weight has no balance worth telling. */
   private static final double HARDLY = 1e-3;
 
-  /** The level ground under a body, where there is any: three contacts at least. */
+  /**
+   * The level ground under a body, where there is any: three contacts at least of one support at
+   * one height. Of several, the one the feet stand on; a bench presser's balance is told of the
+   * feet.
+   */
   static Optional<Ground> under(Body body, Placement where, List<ContactProblem.Touch> touches) {
-    List<Contact> level = new ArrayList<>();
-    double height = 0;
-    String source = "";
+    List<Level> levels = new ArrayList<>();
     for (ContactProblem.Touch touch : touches) {
       Contact contact = touch.contact();
-      boolean up = contact.normal().getY() > 1 - 1e-12 && !contact.grips() && !touch.leanedOn();
-      if (!up
-          || !level.isEmpty()
-              && (Math.abs(contact.point().getY() - height) > LEVEL
-                  || !touch.source().equals(source))) {
-        continue;
+      if (contact.normal().getY() > 1 - 1e-12 && !contact.grips() && !touch.leanedOn()) {
+        Level own = new Level(touch.source(), contact.point().getY(), new ArrayList<>());
+        Level known = levels.stream().filter(own::same).findFirst().orElse(own);
+        if (known == own) {
+          levels.add(own);
+        }
+        known.contacts().add(contact);
       }
-      height = level.isEmpty() ? contact.point().getY() : height;
-      source = touch.source();
-      level.add(contact);
     }
-    if (level.size() < 3) {
-      return Optional.empty();
+    levels.removeIf(level -> level.contacts().size() < 3);
+    return levels.stream()
+        .filter(level -> level.feet(where) == level.contacts().size())
+        .findFirst()
+        .or(() -> levels.stream().findFirst())
+        .map(level -> of(body, where, level, level.contacts().size() == touches.size()));
+  }
+
+  private static Ground of(Body body, Placement where, Level level, boolean all) {
+    List<Contact> contacts = level.contacts();
+    long onFeet = level.feet(where);
+    double[] span = onFeet == body.soles().size() ? footSpan(body, where) : span(contacts);
+    boolean feet = onFeet == contacts.size();
+    return new Ground(level.source(), contacts, all, level.height(), span[0], span[1], feet);
+  }
+
+  /** Contacts of one support at one height. */
+  private record Level(String source, double height, List<Contact> contacts) {
+
+    boolean same(Level other) {
+      return source.equals(other.source) && Math.abs(height - other.height) <= LEVEL;
     }
-    boolean all = level.size() == touches.size();
-    long onFeet = level.stream().filter(c -> ofFoot(where, c)).count();
-    double[] span = span(level);
-    if (onFeet == body.soles().size()) {
-      span = footSpan(body, where);
+
+    long feet(Placement where) {
+      return contacts.stream().filter(c -> ofFoot(where, c)).count();
     }
-    return Optional.of(
-        new Ground(source, level, all, height, span[0], span[1], onFeet == level.size()));
   }
 
   private static boolean ofFoot(Placement where, Contact contact) {
@@ -104,7 +119,7 @@ record Ground(
     Vector3D here = moment.subtract(new Vector3D(0, height, 0).crossProduct(force));
     Vector3D pressure =
         new Vector3D(here.getZ() / force.getY(), height, -here.getX() / force.getY());
-    return Balance.of(contacts, pressure, heel, toe);
+    return Balance.of(contacts, pressure, heel, toe, feet);
   }
 
   /** The balance that found reactions give, unless the ground carries hardly anything. */
@@ -122,11 +137,17 @@ record Ground(
     }
     return up < HARDLY * weight
         ? Optional.empty()
-        : Optional.of(Balance.of(contacts, sum.scalarMultiply(1 / up), heel, toe));
+        : Optional.of(Balance.of(contacts, sum.scalarMultiply(1 / up), heel, toe, feet));
   }
 
-  /** Which way a person tips whose weight falls outside this ground, and by how much. */
-  Holding tips(Balance balance, double weight) {
+  /**
+   * Which way a person tips, and by how much.
+   *
+   * @param balance outside this ground
+   * @param what falls there, as in "the weight of lifter and bar together"
+   * @param weight how much of it points down, newtons
+   */
+  Holding tips(Balance balance, String what, double weight) {
     double x = balance.centreOfPressure().getX();
     double[] ends = span(contacts);
     String sentence;
@@ -134,24 +155,26 @@ record Ground(
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips forward: the line of force of lifter and load together falls %.1f cm ahead of %s."
-                  + " Bring the load or the hips back.",
+              "Tips forward: %s falls %.1f cm ahead of %s." + " Bring the load or the hips back.",
+              what,
               100 * (x - ends[1]),
               feet ? "the toes" : "what carries it");
     } else if (x < ends[0]) {
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips backward: the line of force of lifter and load together falls %.1f cm behind %s."
+              "Tips backward: %s falls %.1f cm behind %s."
                   + " Bring the load or the shoulders forward.",
+              what,
               100 * (ends[0] - x),
               feet ? "the heels' support" : "what carries it");
     } else {
       sentence =
           String.format(
               Locale.ROOT,
-              "Tips sideways: the line of force of lifter and load together falls %.1f cm outside %s."
+              "Tips sideways: %s falls %.1f cm outside %s."
                   + " Widen the stance or centre the load.",
+              what,
               100 * -balance.margin(),
               feet ? "the feet" : "what carries it");
     }

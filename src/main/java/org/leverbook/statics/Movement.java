@@ -104,7 +104,7 @@ public final class Movement implements Shown {
     Tempo.Instant instant = tempo.at(seconds);
     Position position = still.apply(instant.share());
     String called = String.format(Locale.ROOT, "%s, %.2f s", name, seconds);
-    List<String> notes = new ArrayList<>(position.notes());
+    List<String> notes = new ArrayList<>(position.notes);
     notes.add(
         String.format(
             Locale.ROOT,

@@ -34,7 +34,7 @@ public final class Position implements Shown {
   private final Placement placement;
   private final Sums sums;
   private final List<Fact> facts;
-  private final List<String> notes;
+  final List<String> notes;
 
   Position(String name, Setting setting, List<Fact> facts, List<String> notes) {
     this.name = name;
@@ -383,7 +383,7 @@ public final class Position implements Shown {
    * @return sentences in the coach's words
    */
   public List<String> notes() {
-    return notes;
+    return PositionText.withLoads(notes, loads());
   }
 
   @Override

@@ -59,6 +59,14 @@ final class PositionText {
         : position.holding().sentence();
   }
 
+  /** The notes of a position with what its loads have to say. */
+  static List<String> withLoads(List<String> notes, List<Load> loads) {
+    List<String> told = new ArrayList<>();
+    loads.forEach(load -> load.note().ifPresent(told::add));
+    told.addAll(notes);
+    return List.copyOf(told);
+  }
+
   /** The notes of a position whose loads or supports were changed. */
   static List<String> afterChange(List<String> notes) {
     if (notes.contains(SAME_POSTURE)) {

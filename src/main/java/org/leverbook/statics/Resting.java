@@ -106,7 +106,7 @@ record Resting(
         Ground feet = ground.get();
         Balance balance = feet.against(force, moment);
         if (!balance.held()) {
-          Holding tips = feet.tips(balance, -force.getY());
+          Holding tips = feet.tips(balance, InPlay.told(setting.loads(), given), -force.getY());
           return new Resting(given, tips, Optional.of(balance), touches, ground);
         }
       }

@@ -3,6 +3,7 @@ package org.leverbook.study;
 import java.util.List;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Sheet;
+import org.leverbook.statics.Balance;
 import org.leverbook.statics.Position;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
@@ -50,6 +51,6 @@ final class Tables {
 
   /** Where the balance is, per cent of the foot from the heel; null where nothing stands. */
   static Double balance(Position position) {
-    return position.onGround().map(b -> 100 * b.shareOfFoot()).orElse(null);
+    return position.onGround().filter(Balance::feet).map(b -> 100 * b.shareOfFoot()).orElse(null);
   }
 }

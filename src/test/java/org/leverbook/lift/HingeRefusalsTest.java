@@ -65,7 +65,7 @@ class HingeRefusalsTest {
   void a_bar_too_far_ahead_tips_the_lifter_and_says_by_how_much() {
     refused(
         () -> PULL.barAhead(Units.cm(25)).hipHeight(Units.cm(70)).start(),
-        "Tips forward: the line of force of lifter and load together falls ",
+        "Tips forward: the weight of lifter and bar together falls ",
         " cm ahead of the toes. Bring the load or the hips back.");
   }
 

@@ -48,7 +48,13 @@ class BarOnFloorTest {
     assertThat(fromBar(part)).isCloseTo(0.6 * fromBar(all), within(1e-9));
     assertThat(part.loads().get(0).description())
         .isEqualTo("barbell 100.0 kg, 40.0 kg of it still on the floor");
-    assertThat(part.worksheet().text()).contains("\"bar\"");
+    String push =
+        "The floor pushes up at the bar's plates with 392 N; of the bar's 981 N the hands";
+    assertThat(part.notes()).anyMatch(note -> note.startsWith(push));
+    assertThat(part.worksheet().text()).contains("\"bar\"", push);
+    assertThat(part.picture().svgDocument()).contains("40.0 kg of it still on the floor");
+    assertThat(part.without("bar").notes()).noneMatch(note -> note.startsWith(push));
+    assertThat(part.balance().held()).isTrue();
   }
 
   @Test
@@ -88,8 +94,11 @@ class BarOnFloorTest {
             "bar up",
             Tempo.smooth(seconds(1)),
             share -> pull.hipHeight(cm(66)).barHeight(cm(22 + share)).start());
-    assertThatThrownBy(() -> up.at(seconds(0.3)))
-        .isInstanceOf(Refused.class)
-        .hasMessageContaining("does not move");
+    // Smoothly, and at a steady speed, where nothing is sped up.
+    for (Movement way : java.util.List.of(up, up.at(Tempo.steady(seconds(1))))) {
+      assertThatThrownBy(() -> way.at(seconds(0.3)))
+          .isInstanceOf(Refused.class)
+          .hasMessageContaining("does not move");
+    }
   }
 }

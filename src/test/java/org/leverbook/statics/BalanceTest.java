@@ -54,7 +54,7 @@ class BalanceTest {
   })
   void the_margin_is_the_distance_to_the_nearest_edge_and_negative_outside(
       double x, double z, double margin, double share, boolean held) {
-    Balance balance = Balance.of(CORNERS, new Vector3D(x, 0, z), 0, 0.3);
+    Balance balance = Balance.of(CORNERS, new Vector3D(x, 0, z), 0, 0.3, true);
     assertThat(balance.margin()).isCloseTo(margin, within(1e-12));
     assertThat(balance.shareOfFoot()).isCloseTo(share, within(1e-9));
     assertThat(balance.held()).isEqualTo(held);
@@ -63,7 +63,7 @@ class BalanceTest {
 
   @Test
   void the_balance_is_told_in_per_cent_of_the_foot_and_centimetres() {
-    Balance balance = Balance.of(CORNERS, new Vector3D(0.12, 0, 0.1), 0, 0.3);
+    Balance balance = Balance.of(CORNERS, new Vector3D(0.12, 0, 0.1), 0, 0.3, true);
     assertThat(balance.text())
         .isEqualTo("balance at 40 % of the foot from the heel, 10.0 cm inside the edge of support");
   }
@@ -106,7 +106,7 @@ class BalanceTest {
     assertThatThrownBy(() -> stand(armsOut(), Barbell.of(kg(80))))
         .isInstanceOf(Refused.class)
         .hasMessage(
-            "Tips forward: the line of force of lifter and load together falls "
+            "Tips forward: the weight of lifter and bar together falls "
                 + ahead
                 + " ahead of the toes. Bring the load or the hips back.");
   }
@@ -118,7 +118,7 @@ class BalanceTest {
     assertThatThrownBy(() -> stand(noArms))
         .isInstanceOf(Refused.class)
         .hasMessageMatching(
-            "Tips backward: .* falls \\d+\\.\\d cm behind the heels' support\\. .*");
+            "Tips backward: the weight of the lifter falls \\d+\\.\\d cm behind the heels' support\\. .*");
   }
 
   @Test
@@ -127,7 +127,8 @@ class BalanceTest {
     Load bell = handWeight("right", 80);
     assertThatThrownBy(() -> stand(aside, bell))
         .isInstanceOf(Refused.class)
-        .hasMessageMatching("Tips sideways: .* falls \\d+\\.\\d cm outside the feet\\. .*");
+        .hasMessageMatching(
+            "Tips sideways: the weight of lifter and bell together falls \\d+\\.\\d cm outside the feet\\. .*");
   }
 
   private static Load handWeight(String side, double kilograms) {
@@ -168,6 +169,14 @@ class BalanceTest {
             pulley,
             List.of(Grasp.fixed(hand, Vector3D.ZERO), Grasp.fixed(other, Vector3D.ZERO)));
     return stand(armsOut(), cable);
+  }
+
+  @Test
+  void what_pulls_aside_is_named_when_it_tips_the_lifter() {
+    assertThatThrownBy(() -> pulledForward(30))
+        .isInstanceOf(Refused.class)
+        .hasMessageMatching(
+            "Tips backward: the line of force of lifter and cable together falls .*");
   }
 
   @Test

@@ -2,46 +2,29 @@ package org.leverbook.statics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.leverbook.quantity.Units.cm;
-import static org.leverbook.quantity.Units.deg;
-import static org.leverbook.quantity.Units.kg;
-import static org.leverbook.quantity.Units.percent;
 import static org.leverbook.quantity.Units.seconds;
 
+import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leverbook.body.JointId;
-import org.leverbook.body.Person;
-import org.leverbook.body.Sex;
-import org.leverbook.lift.BenchPress;
-import org.leverbook.lift.Hinge;
-import org.leverbook.lift.LatPulldown;
-import org.leverbook.load.Barbell;
 import org.leverbook.load.Force;
 import org.leverbook.load.Gravity;
-import org.leverbook.support.Pad;
+import org.leverbook.support.Contact;
 
-/** Movements of a lifter on pads, benches and seats: inertia and reactions together. */
+/**
+ * Movements of a lifter on pads, benches, seats, plates and bars: inertia and reactions together.
+ */
 class MovingOnSupportsTest {
 
-  private static final Person LIFTER = Person.of(Sex.MALE, kg(85), cm(178));
-
   static Stream<Arguments> lifts() {
-    Hinge pull = Hinge.of(LIFTER).holding(Barbell.of(kg(60)));
-    BenchPress press = BenchPress.of(LIFTER);
-    LatPulldown down = LatPulldown.of(LIFTER);
-    DoubleFunction<Position> padded =
-        share -> pull.hipHeight(cm(66 + 4 * share)).start().on(Pad.chest(deg(30)));
-    DoubleFunction<Position> onBench = share -> press.at(percent(100 * (1 - share)));
-    DoubleFunction<Position> seated = share -> down.at(percent(100 * share));
-    return Stream.of(
-        Arguments.of("chest pad", padded),
-        Arguments.of("bench", onBench),
-        Arguments.of("seat and thigh pad", seated));
+    return SupportedMovements.all().entrySet().stream()
+        .map(way -> Arguments.of(way.getKey(), way.getValue()));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -52,12 +35,36 @@ class MovingOnSupportsTest {
       Position moving = movement.at(seconds(t));
       assertThat(moving.held()).as(moving.holding().sentence()).isTrue();
       Vector3D sum = Gravity.VECTOR.scalarMultiply(moving.body().tree().mass());
+      Vector3D turning = moving.placement().centreOfMass().crossProduct(sum);
       for (Force force : moving.forces()) {
         sum = sum.add(force.force());
+        turning = turning.add(force.momentAbout(Vector3D.ZERO));
       }
-      // Rounding of a body's weight, 834 N, over the solver's steps.
+      // Rounding of a body's weight, 834 N, over the solver's steps, and as much over a metre.
       assertThat(sum.getNorm()).isLessThan(1e-6);
+      assertThat(turning.getNorm()).isLessThan(1e-6);
     }
+  }
+
+  @Test
+  void on_bench_or_seat_with_feet_on_the_floor_the_balance_is_that_of_the_feet() {
+    for (String way : List.of("bench", "seat and thigh pad")) {
+      Balance balance = SupportedMovements.all().get(way).apply(0).balance();
+      assertThat(balance.feet()).isTrue();
+      assertThat(balance.centreOfPressure().getY()).isCloseTo(0, within(1e-6));
+      assertThat(balance.shareOfFoot()).isBetween(0.0, 1.0);
+    }
+  }
+
+  @Test
+  void on_hands_and_toes_no_foot_is_spoken_of() {
+    List<Contact> hands =
+        List.of(
+            Contact.smooth("right hand", 1, new Vector3D(1, 0, 0.2), Vector3D.PLUS_J),
+            Contact.smooth("left hand", 2, new Vector3D(1, 0, -0.2), Vector3D.PLUS_J),
+            Contact.smooth("knees", 3, Vector3D.ZERO, Vector3D.PLUS_J));
+    assertThat(Balance.of(hands, new Vector3D(0.6, 0, 0), 0, 1, false).text())
+        .startsWith("balance at 60 % of what carries, from behind, ");
   }
 
   @ParameterizedTest(name = "{0}")
