@@ -35,6 +35,9 @@ final class Posture {
 
   static final double FIRM = 1;
 
+  /** How strongly a hand on a straight way keeps to equal parts of it. */
+  private static final double EQUAL_PARTS = 2;
+
   private final Setup setup;
   private final double share;
   private final boolean alike;
@@ -106,7 +109,7 @@ final class Posture {
 
   /**
    * Between start and finish a point stays on the straight line from the one place to the other,
-   * seen from the side; how fast it goes along it is not said. At the ends nothing is said.
+   * seen from the side, and rather goes along it in equal parts. At the ends nothing is said.
    */
   Posture straight(String what, Feature.Point point) {
     if (ends.size() == 2) {
@@ -118,6 +121,11 @@ final class Posture {
               ? List.of(Vector3D.PLUS_I, Vector3D.PLUS_J)
               : List.of(new Vector3D(-line.getY() / length, line.getX() / length, 0));
       statements.along(what, "its straight way", point, from, square);
+      if (length >= 1e-6) {
+        Vector3D along = new Vector3D(line.getX() / length, line.getY() / length, 0);
+        double now = from.dotProduct(along) + share * length;
+        statements.ratherOnTheWay(point, along, now, EQUAL_PARTS);
+      }
     }
     return this;
   }

@@ -141,7 +141,7 @@ public final class Statements extends Wishes {
    * @param strength how strongly, where nothing stronger was said
    */
   public void keepTo(double[] values, double strength) {
-    said.removeIf(s -> !s.mustHold());
+    said.removeIf(s -> !s.mustHold() && !s.where().equals(ON_THE_WAY));
     for (int i = 0; i < usual.length; i++) {
       usual[i] = Math.max(low[i], Math.min(high[i], values[i]));
       stiffness[i] = Math.max(stiffness[i], strength);

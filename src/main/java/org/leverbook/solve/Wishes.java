@@ -8,6 +8,9 @@ import org.leverbook.body.Body;
 /** What is wished of one pose: met as well as the conditions let it be. */
 public abstract sealed class Wishes permits Statements {
 
+  /** Marks a wish that is made for a pose between start and finish. */
+  static final String ON_THE_WAY = "on the way";
+
   static final String BALANCE = "the balance";
 
   final Body body;
@@ -93,6 +96,20 @@ public abstract sealed class Wishes permits Statements {
         new Row()
             .coordinate(coordinates.indexOf(other), 1)
             .coordinate(coordinates.indexOf(one), -factor));
+  }
+
+  /**
+   * A wish that holds between start and finish as well: a feature along a direction comes near a
+   * value.
+   *
+   * @param feature point or direction
+   * @param direction unit vector
+   * @param value metres, or a cosine
+   * @param weight how much a metre off it matters beside a radian off a usual angle
+   */
+  public void ratherOnTheWay(Feature feature, Vector3D direction, double value, double weight) {
+    Row row = new Row().plus(feature, direction).equals(value);
+    said.add(new Statement("a wish", ON_THE_WAY, true, weight, -1, List.of(row)));
   }
 
   private void wish(double weight, Row row) {

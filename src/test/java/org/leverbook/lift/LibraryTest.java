@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.leverbook.body.Part;
 import org.leverbook.body.Person;
 import org.leverbook.body.Sex;
-import org.leverbook.pose.Pose;
+import org.leverbook.pose.Placement;
 import org.leverbook.pose.Ranges;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
@@ -49,25 +49,25 @@ class LibraryTest {
   @MethodSource("all")
   void moves_smoothly_from_start_to_finish(String name, Lift<?> lift) {
     int steps = 40;
-    Pose before = lift.at(percent(0)).placement().pose();
-    int angles = before.tree().angles();
-    double[] way = new double[angles];
-    double[] largest = new double[angles];
+    Placement before = lift.at(percent(0)).placement();
+    int count = before.tree().size();
+    double[] way = new double[count];
+    double[] largest = new double[count];
     for (int i = 1; i <= steps; i++) {
-      Pose now = lift.at(percent(100.0 * i / steps)).placement().pose();
-      for (int a = 0; a < angles; a++) {
-        double moved = Math.abs(now.angle(a) - before.angle(a));
-        way[a] += moved;
-        largest[a] = Math.max(largest[a], moved);
+      Placement now = lift.at(percent(100.0 * i / steps)).placement();
+      for (int s = 0; s < count; s++) {
+        double moved = now.origin(s).distance(before.origin(s));
+        way[s] += moved;
+        largest[s] = Math.max(largest[s], moved);
       }
       before = now;
     }
-    for (int a = 0; a < angles; a++) {
-      // A steady way has equal parts; one of six times its share, and more than two degrees, is a
+    for (int s = 0; s < count; s++) {
+      // A steady way has equal parts; one of four times its share, and more than a centimetre, is a
       // jump.
-      assertThat(largest[a])
-          .as(name + ", angle " + a)
-          .isLessThan(Math.max(Math.toRadians(2), 6 * way[a] / steps));
+      assertThat(largest[s])
+          .as(name + ", " + before.tree().segment(s).name())
+          .isLessThan(Math.max(0.01, 4 * way[s] / steps));
     }
   }
 
