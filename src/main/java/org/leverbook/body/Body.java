@@ -1,6 +1,7 @@
 package org.leverbook.body;
 
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -14,6 +15,19 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param soles where each foot can press on the floor
  */
 public record Body(Person person, Links links, SegmentTree tree, List<SolePoint> soles) {
+
+  /** How many bodies are kept: the same lifter is asked for again and again. */
+  private static final int KEPT = 64;
+
+  private static final Map<Person, Body> KNOWN =
+      new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Person, Body> eldest) {
+          return size() > KEPT;
+        }
+      };
 
   private static final Map<JointId, Double> FLEXION_SHARES = flexionShares();
 
@@ -38,7 +52,17 @@ public record Body(Person person, Links links, SegmentTree tree, List<SolePoint>
    * @return the body, in the anatomical position when all joint angles are zero
    */
   public static Body of(Person person) {
-    return new BodyBuilder(person).build();
+    synchronized (KNOWN) {
+      Body known = KNOWN.get(person);
+      if (known != null) {
+        return known;
+      }
+    }
+    Body built = new BodyBuilder(person).build();
+    synchronized (KNOWN) {
+      KNOWN.put(person, built);
+    }
+    return built;
   }
 
   /**

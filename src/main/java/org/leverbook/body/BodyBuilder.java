@@ -5,11 +5,13 @@ import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Lookup;
 
 /** Puts lengths, masses and joints together into one {@link Body}. */
 final class BodyBuilder {
 
-  private static final DataTable LEVELS = DataTable.read("body/spine_levels.csv");
+  private static final Lookup LEVELS =
+      new Lookup(DataTable.read("body/spine_levels.csv"), "joint_below");
   private static final DataTable CENTRES = DataTable.read("body/joint_centres.csv");
   private static final DataTable LINKS = DataTable.read("body/links_from_ansur.csv");
   private static final DataTable DE_LEVA = DataTable.read("body/segments_de_leva_1996.csv");
@@ -51,7 +53,7 @@ final class BodyBuilder {
   }
 
   static DataRow level(JointId joint) {
-    return LEVELS.only(joint.word(), r -> r.is("joint_below", joint.word()));
+    return LEVELS.row(joint.word());
   }
 
   Body build() {

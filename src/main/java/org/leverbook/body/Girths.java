@@ -1,6 +1,7 @@
 package org.leverbook.body;
 
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Lookup;
 
 /**
  * How thick a person's parts are: for drawing, and for the places of the skin at which loads and
@@ -13,7 +14,8 @@ import org.leverbook.data.DataTable;
  */
 public final class Girths {
 
-  private static final DataTable SURVEY = DataTable.read("body/population_anthropometry.csv");
+  private static final Lookup SURVEY =
+      new Lookup(DataTable.read("body/population_anthropometry.csv"), "sex", "dimension");
 
   private final Sex sex;
   private final double stature;
@@ -33,12 +35,8 @@ public final class Girths {
    */
   public static Girths of(Person person) {
     String sex = person.sex().word();
-    double meanMass =
-        SURVEY.only("mass", r -> r.is("sex", sex) && r.is("dimension", "mass")).number("mean");
-    double meanStature =
-        SURVEY
-            .only("stature", r -> r.is("sex", sex) && r.is("dimension", "stature"))
-            .number("mean");
+    double meanMass = SURVEY.row(sex, "mass").number("mean");
+    double meanStature = SURVEY.row(sex, "stature").number("mean");
     double usual = meanMass * Math.pow(person.metres() / meanStature, 3);
     double thickening = Math.sqrt(person.kilograms() / usual);
     return new Girths(person.sex(), person.metres(), Math.max(0.75, Math.min(1.5, thickening)));
@@ -75,8 +73,6 @@ public final class Girths {
   }
 
   private double share(String dimension) {
-    return SURVEY
-        .only(dimension, r -> r.is("sex", sex.word()) && r.is("dimension", dimension))
-        .number("mean_frac_stature");
+    return SURVEY.row(sex.word(), dimension).number("mean_frac_stature");
   }
 }

@@ -1,6 +1,7 @@
 package org.leverbook.body;
 
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Lookup;
 
 /**
  * Active joint ranges of a healthy adult, from {@code body/joint_rom.csv}.
@@ -10,7 +11,8 @@ import org.leverbook.data.DataTable;
  */
 final class JointRanges {
 
-  private static final DataTable TABLE = DataTable.read("body/joint_rom.csv");
+  private static final Lookup TABLE =
+      new Lookup(DataTable.read("body/joint_rom.csv"), "joint", "motion");
 
   private JointRanges() {}
 
@@ -25,8 +27,6 @@ final class JointRanges {
   }
 
   private static double number(String joint, String motion, String column) {
-    return TABLE
-        .only(joint + " " + motion, r -> r.is("joint", joint) && r.is("motion", motion))
-        .number(column);
+    return TABLE.row(joint, motion).number(column);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Lookup;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -50,7 +51,8 @@ public record Links(
     double footLength,
     double footBreadth) {
 
-  private static final DataTable TABLE = DataTable.read("body/links_from_ansur.csv");
+  private static final Lookup BY_LINK =
+      new Lookup(DataTable.read("body/links_from_ansur.csv"), "sex", "link");
 
   /** The parts that give or take when stature must stay. */
   private static final List<Part> GIVING = List.of(Part.SHANK, Part.THIGH, Part.TRUNK);
@@ -187,10 +189,7 @@ public record Links(
   private record Reader(Sex sex, double stature, Map<Part, Double> changes, double rest) {
 
     double usual(String link) {
-      return stature
-          * TABLE
-              .only(sex.word() + " " + link, r -> r.is("sex", sex.word()) && r.is("link", link))
-              .number("fraction_of_stature");
+      return stature * BY_LINK.row(sex.word(), link).number("fraction_of_stature");
     }
 
     double link(String link, Part part) {

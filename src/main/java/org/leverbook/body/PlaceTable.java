@@ -5,12 +5,13 @@ import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Lookup;
 import org.leverbook.quantity.Refused;
 
 /** Finds the {@link Site}s on one body by {@code body/places.csv}. */
 final class PlaceTable {
 
-  private static final DataTable TABLE = DataTable.read("body/places.csv");
+  private static final Lookup TABLE = new Lookup(DataTable.read("body/places.csv"), "place");
 
   private final SegmentTree tree;
   private final Links links;
@@ -34,7 +35,7 @@ final class PlaceTable {
   }
 
   private Place place(Site site, Side side) {
-    DataRow row = TABLE.only(site.word(), r -> r.is("place", site.word()));
+    DataRow row = TABLE.row(site.word());
     String segment = row.text("segment");
     // Limbs are named with their side, the spine is not: which it is, the tree knows.
     int index =

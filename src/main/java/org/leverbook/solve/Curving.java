@@ -1,8 +1,18 @@
 package org.leverbook.solve;
 
+import java.util.Arrays;
 import org.leverbook.pose.Kinematics;
 
-/** How the slopes of a scene's features turn with the coordinates: second derivatives. */
+/**
+ * How the slopes of a scene's features turn with the coordinates: the sum over features of force ·
+ * d²v/dx², added to the lower half of a matrix.
+ *
+ * <p>Where an angle about a carries one about b through c, the second derivative of a point p is a
+ * × (b × (p - c)), so a force f on it gives a · ((b × r) × f) = a · ((b · f) r - (r · f) b) with r
+ * = p - c. Summed over all points beyond the joint that is a · (M b - tr(M) b) with M = sum of r
+ * fᵀ, and M is gathered from the tips to the root in one pass: Q - c Fᵀ with Q the sum of p fᵀ and
+ * F that of the forces. Directions add to Q alone, but do not shift with c.
+ */
 final class Curving {
 
   private final Scene scene;
@@ -10,6 +20,10 @@ final class Curving {
   private final Kinematics kinematics;
   private final double[] matrix;
   private final int n;
+  private final double[] points;
+  private final double[] directions;
+  private final double[] sums;
+  private final double[] m = new double[9];
 
   /**
    * Adds to the lower half of a matrix.
@@ -24,122 +38,176 @@ final class Curving {
     this.kinematics = scene.kinematics;
     this.matrix = matrix;
     this.n = n;
+    int size = scene.coordinates.tree().size();
+    points = new double[9 * size];
+    directions = new double[9 * size];
+    sums = new double[3 * size];
   }
 
   /**
-   * Adds how the slopes themselves turn: the sum over features of force · d²v/dx², into the lower
-   * half of a matrix. Where one angle carries another, the second derivative of a point p is a × (b
-   * × (p - c)), a the axis of the carrying one.
+   * Adds the second derivatives, each times its force.
    *
-   * @param forces three a feature; spent on the parts of ways
+   * @param forces three a feature; those of ways are handed on to their ends
    */
   void add(double[] forces) {
+    Arrays.fill(points, 0);
+    Arrays.fill(directions, 0);
+    Arrays.fill(sums, 0);
     for (int i = scene.features.size() - 1; i >= 0; i--) {
       double fx = forces[3 * i];
       double fy = forces[3 * i + 1];
       double fz = forces[3 * i + 2];
-      if (fx == 0 && fy == 0 && fz == 0) {
-        continue;
+      if (fx != 0 || fy != 0 || fz != 0) {
+        take(i, forces, fx, fy, fz);
       }
-      Feature feature = scene.features.get(i);
-      if (feature instanceof Feature.Way way) {
-        push(forces, scene.index.get(way.to()), fx, fy, fz);
-        push(forces, scene.index.get(way.from()), -fx, -fy, -fz);
-      } else if (feature instanceof Feature.CentreOfMass) {
-        double all = scene.beyond[0];
-        for (int a = 0; a < coordinates.driver.length; a++) {
-          if (coordinates.driver[a] >= 0) {
-            int s = scene.holder[a];
-            double mass = scene.beyond[4 * s];
-            double dx = scene.beyond[4 * s + 1] - mass * kinematics.origin(s, 0);
-            double dy = scene.beyond[4 * s + 2] - mass * kinematics.origin(s, 1);
-            double dz = scene.beyond[4 * s + 3] - mass * kinematics.origin(s, 2);
-            carried(scene.carriers[a], 0, a, dx / all, dy / all, dz / all, fx, fy, fz);
-          }
-        }
-        rootPairs(i, true, fx, fy, fz);
-      } else {
-        boolean point = feature instanceof Feature.Point;
-        int[] chain = scene.chains[i];
-        for (int c = 0; c < chain.length; c++) {
-          int a = chain[c];
-          int s = scene.holder[a];
-          double dx = scene.values[3 * i] - (point ? kinematics.origin(s, 0) : 0);
-          double dy = scene.values[3 * i + 1] - (point ? kinematics.origin(s, 1) : 0);
-          double dz = scene.values[3 * i + 2] - (point ? kinematics.origin(s, 2) : 0);
-          carried(chain, c, a, dx, dy, dz, fx, fy, fz);
-        }
-        rootPairs(i, point, fx, fy, fz);
+    }
+    gather();
+    for (int a = 0; a < coordinates.driver.length; a++) {
+      if (coordinates.driver[a] >= 0) {
+        carried(a);
+      }
+    }
+    root();
+  }
+
+  private void take(int i, double[] forces, double fx, double fy, double fz) {
+    Feature feature = scene.features.get(i);
+    double x = scene.values[3 * i];
+    double y = scene.values[3 * i + 1];
+    double z = scene.values[3 * i + 2];
+    if (feature instanceof Feature.Way way) {
+      push(forces, scene.index.get(way.to()), fx, fy, fz);
+      push(forces, scene.index.get(way.from()), -fx, -fy, -fz);
+    } else if (feature instanceof Feature.Point point) {
+      outer(points, point.segment(), x, y, z, fx, fy, fz);
+      push(sums, point.segment(), fx, fy, fz);
+    } else if (feature instanceof Feature.Direction direction) {
+      outer(directions, direction.segment(), x, y, z, fx, fy, fz);
+    } else {
+      masses(fx, fy, fz);
+    }
+  }
+
+  /** The centre of mass: each segment's centre carries its share of the force. */
+  private void masses(double fx, double fy, double fz) {
+    double[] masses = scene.flat.masses();
+    double[] local = scene.flat.centresOfMass();
+    double all = scene.beyond[0];
+    for (int s = 0; s < masses.length; s++) {
+      if (masses[s] > 0) {
+        double share = masses[s] / all;
+        double lx = local[3 * s];
+        double ly = local[3 * s + 1];
+        double lz = local[3 * s + 2];
+        outer(
+            points,
+            s,
+            kinematics.coordinate(s, 0, lx, ly, lz),
+            kinematics.coordinate(s, 1, lx, ly, lz),
+            kinematics.coordinate(s, 2, lx, ly, lz),
+            share * fx,
+            share * fy,
+            share * fz);
+        push(sums, s, share * fx, share * fy, share * fz);
       }
     }
   }
 
-  private static void push(double[] forces, int feature, double x, double y, double z) {
-    forces[3 * feature] += x;
-    forces[3 * feature + 1] += y;
-    forces[3 * feature + 2] += z;
+  private static void push(double[] into, int index, double x, double y, double z) {
+    into[3 * index] += x;
+    into[3 * index + 1] += y;
+    into[3 * index + 2] += z;
   }
 
-  /** One angle with all that carry it, from its own place in a chain on, and with the root. */
-  private void carried(
-      int[] chain,
-      int from,
-      int angle,
-      double dx,
-      double dy,
-      double dz,
-      double fx,
-      double fy,
-      double fz) {
+  private static void outer(
+      double[] into, int segment, double x, double y, double z, double fx, double fy, double fz) {
+    int at = 9 * segment;
+    into[at] += x * fx;
+    into[at + 1] += x * fy;
+    into[at + 2] += x * fz;
+    into[at + 3] += y * fx;
+    into[at + 4] += y * fy;
+    into[at + 5] += y * fz;
+    into[at + 6] += z * fx;
+    into[at + 7] += z * fy;
+    into[at + 8] += z * fz;
+  }
+
+  private void gather() {
+    int[] parents = scene.flat.parents();
+    for (int s = parents.length - 1; s > 0; s--) {
+      int to = parents[s];
+      for (int k = 0; k < 9; k++) {
+        points[9 * to + k] += points[9 * s + k];
+        directions[9 * to + k] += directions[9 * s + k];
+      }
+      for (int k = 0; k < 3; k++) {
+        sums[3 * to + k] += sums[3 * s + k];
+      }
+    }
+  }
+
+  /** M of a segment about a place: the three entries of Q less those of c Fᵀ, directions added. */
+  private boolean about(int segment, double cx, double cy, double cz) {
+    double fx = sums[3 * segment];
+    double fy = sums[3 * segment + 1];
+    double fz = sums[3 * segment + 2];
+    int at = 9 * segment;
+    m[0] = points[at] + directions[at] - cx * fx;
+    m[1] = points[at + 1] + directions[at + 1] - cx * fy;
+    m[2] = points[at + 2] + directions[at + 2] - cx * fz;
+    m[3] = points[at + 3] + directions[at + 3] - cy * fx;
+    m[4] = points[at + 4] + directions[at + 4] - cy * fy;
+    m[5] = points[at + 5] + directions[at + 5] - cy * fz;
+    m[6] = points[at + 6] + directions[at + 6] - cz * fx;
+    m[7] = points[at + 7] + directions[at + 7] - cz * fy;
+    m[8] = points[at + 8] + directions[at + 8] - cz * fz;
+    return m[0] != 0 || m[1] != 0 || m[2] != 0 || m[3] != 0 || m[4] != 0 || m[5] != 0 || m[6] != 0
+        || m[7] != 0 || m[8] != 0;
+  }
+
+  /** One angle with itself and all that carry it. */
+  private void carried(int angle) {
+    int s = scene.holder[angle];
+    if (!about(s, kinematics.origin(s, 0), kinematics.origin(s, 1), kinematics.origin(s, 2))) {
+      return;
+    }
     double g = coordinates.gain[angle];
     int j = coordinates.driver[angle];
     double bx = g * kinematics.axis(angle, 0);
     double by = g * kinematics.axis(angle, 1);
     double bz = g * kinematics.axis(angle, 2);
-    double vx = by * dz - bz * dy;
-    double vy = bz * dx - bx * dz;
-    double vz = bx * dy - by * dx;
-    // force · (a × v) = a · (v × force)
-    double wx = vy * fz - vz * fy;
-    double wy = vz * fx - vx * fz;
-    double wz = vx * fy - vy * fx;
-    for (int c = from; c < chain.length; c++) {
-      int a = chain[c];
+    double trace = m[0] + m[4] + m[8];
+    double ux = m[0] * bx + m[1] * by + m[2] * bz - trace * bx;
+    double uy = m[3] * bx + m[4] * by + m[5] * bz - trace * by;
+    double uz = m[6] * bx + m[7] * by + m[8] * bz - trace * bz;
+    for (int a : scene.carriers[angle]) {
       double both =
           coordinates.gain[a]
-              * (kinematics.axis(a, 0) * wx
-                  + kinematics.axis(a, 1) * wy
-                  + kinematics.axis(a, 2) * wz);
+              * (kinematics.axis(a, 0) * ux
+                  + kinematics.axis(a, 1) * uy
+                  + kinematics.axis(a, 2) * uz);
       addPair(coordinates.driver[a], j, a == angle ? both : 2 * both);
     }
+    double[] axes = scene.rootAxes;
     for (int r = 0; r < 3; r++) {
-      double both =
-          scene.rootAxes[3 * r] * wx
-              + scene.rootAxes[3 * r + 1] * wy
-              + scene.rootAxes[3 * r + 2] * wz;
-      addPair(3 + r, j, 2 * both);
+      addPair(3 + r, j, 2 * (axes[3 * r] * ux + axes[3 * r + 1] * uy + axes[3 * r + 2] * uz));
     }
   }
 
-  private void rootPairs(int i, boolean point, double fx, double fy, double fz) {
-    double dx = scene.values[3 * i] - (point ? scene.place[0] : 0);
-    double dy = scene.values[3 * i + 1] - (point ? scene.place[1] : 0);
-    double dz = scene.values[3 * i + 2] - (point ? scene.place[2] : 0);
+  private void root() {
+    about(0, scene.place[0], scene.place[1], scene.place[2]);
+    double trace = m[0] + m[4] + m[8];
+    double[] axes = scene.rootAxes;
     for (int b = 0; b < 3; b++) {
-      double bx = scene.rootAxes[3 * b];
-      double by = scene.rootAxes[3 * b + 1];
-      double bz = scene.rootAxes[3 * b + 2];
-      double vx = by * dz - bz * dy;
-      double vy = bz * dx - bx * dz;
-      double vz = bx * dy - by * dx;
-      double wx = vy * fz - vz * fy;
-      double wy = vz * fx - vx * fz;
-      double wz = vx * fy - vy * fx;
+      double bx = axes[3 * b];
+      double by = axes[3 * b + 1];
+      double bz = axes[3 * b + 2];
+      double ux = m[0] * bx + m[1] * by + m[2] * bz - trace * bx;
+      double uy = m[3] * bx + m[4] * by + m[5] * bz - trace * by;
+      double uz = m[6] * bx + m[7] * by + m[8] * bz - trace * bz;
       for (int a = 0; a <= b; a++) {
-        double both =
-            scene.rootAxes[3 * a] * wx
-                + scene.rootAxes[3 * a + 1] * wy
-                + scene.rootAxes[3 * a + 2] * wz;
+        double both = axes[3 * a] * ux + axes[3 * a + 1] * uy + axes[3 * a + 2] * uz;
         addPair(3 + a, 3 + b, a == b ? both : 2 * both);
       }
     }

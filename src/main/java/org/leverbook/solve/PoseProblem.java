@@ -37,6 +37,8 @@ final class PoseProblem {
   private final int[][] products;
   private final int[] slackOf;
   private final double[] forces;
+  private Curving curving;
+  private double[] curvedInto;
 
   PoseProblem(Statements said) {
     scene = new Scene(said.coordinates(), said.attitude());
@@ -199,7 +201,16 @@ final class PoseProblem {
         }
       }
     }
-    new Curving(scene, matrix, unknowns).add(forces);
+    curving(matrix).add(forces);
+  }
+
+  /** The same one as long as the matrix is the same: nothing is allocated step by step. */
+  private Curving curving(double[] matrix) {
+    if (curvedInto != matrix) {
+      curving = new Curving(scene, matrix, unknowns);
+      curvedInto = matrix;
+    }
+    return curving;
   }
 
   private void add(

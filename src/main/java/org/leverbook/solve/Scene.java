@@ -22,7 +22,7 @@ final class Scene {
   final Coordinates coordinates;
   private final int count;
   final Kinematics kinematics;
-  private final FlatTree flat;
+  final FlatTree flat;
   final List<Feature> features = new ArrayList<>();
   final Map<Feature, Integer> index = new LinkedHashMap<>();
   int[][] chains;
