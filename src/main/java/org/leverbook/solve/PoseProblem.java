@@ -37,6 +37,9 @@ final class PoseProblem {
   private final int[][] products;
   private final int[] slackOf;
   private final double[] forces;
+  private final List<int[]> pairs = new ArrayList<>();
+  private final int[][] pairOf;
+  private final double[] pairPulls;
   private Curving curving;
   private double[] curvedInto;
 
@@ -65,11 +68,13 @@ final class PoseProblem {
     features = new int[rows][];
     directions = new double[rows][];
     products = new int[rows][];
+    pairOf = new int[rows][];
     for (int r = 0; r < rows; r++) {
       flatten(r);
     }
     scene.ready();
     forces = new double[3 * scene.size()];
+    pairPulls = new double[pairs.size()];
   }
 
   private double[] grown(double[] given, double rest) {
@@ -96,10 +101,22 @@ final class PoseProblem {
       directions[r][3 * i + 2] = d.getZ();
     }
     products[r] = new int[2 * row.products.size()];
+    pairOf[r] = new int[row.products.size()];
     for (int i = 0; i < row.products.size(); i++) {
       products[r][2 * i] = scene.take(row.products.get(i).one());
       products[r][2 * i + 1] = scene.take(row.products.get(i).other());
+      pairOf[r][i] = pairIndex(products[r][2 * i], products[r][2 * i + 1]);
     }
+  }
+
+  private int pairIndex(int one, int other) {
+    for (int i = 0; i < pairs.size(); i++) {
+      if (pairs.get(i)[0] == one && pairs.get(i)[1] == other) {
+        return i;
+      }
+    }
+    pairs.add(new int[] {one, other});
+    return pairs.size() - 1;
   }
 
   /** All residuals at given unknowns. */
@@ -170,9 +187,8 @@ final class PoseProblem {
    */
   void curve(double[] pulls, double[] matrix) {
     Arrays.fill(forces, 0);
+    Arrays.fill(pairPulls, 0);
     double[] v = scene.values;
-    double[] s = scene.slopes;
-    int n = coordinates;
     for (int r = 0; r < rows; r++) {
       double pull = pulls[r];
       if (pull == 0) {
@@ -188,20 +204,37 @@ final class PoseProblem {
         double both = pull * all.get(r).products.get(i / 2).factor();
         int one = products[r][i];
         int other = products[r][i + 1];
+        pairPulls[pairOf[r][i / 2]] += both;
         for (int a = 0; a < 3; a++) {
           forces[3 * one + a] += both * v[3 * other + a];
           forces[3 * other + a] += both * v[3 * one + a];
-          int p = (3 * one + a) * n;
-          int q = (3 * other + a) * n;
-          for (int k = 0; k < n; k++) {
-            for (int l = 0; l <= k; l++) {
-              matrix[k * unknowns + l] += both * (s[p + k] * s[q + l] + s[q + k] * s[p + l]);
-            }
+        }
+      }
+    }
+    for (int p = 0; p < pairs.size(); p++) {
+      pair(pairs.get(p), pairPulls[p], matrix);
+    }
+    curving(matrix).add(forces);
+  }
+
+  /** Both features of a product move: the slopes of the one times those of the other. */
+  private void pair(int[] pair, double pull, double[] matrix) {
+    double[] s = scene.slopes;
+    int n = coordinates;
+    for (int a = 0; a < 3; a++) {
+      int p = (3 * pair[0] + a) * n;
+      int q = (3 * pair[1] + a) * n;
+      for (int k = 0; k < n; k++) {
+        double one = pull * s[p + k];
+        double other = pull * s[q + k];
+        if (one != 0 || other != 0) {
+          int row = k * unknowns;
+          for (int l = 0; l <= k; l++) {
+            matrix[row + l] += one * s[q + l] + other * s[p + l];
           }
         }
       }
     }
-    curving(matrix).add(forces);
   }
 
   /** The same one as long as the matrix is the same: nothing is allocated step by step. */
