@@ -224,6 +224,19 @@ public record Person(
     return text();
   }
 
+  /** The same person with several parts changed at once, each by a factor on its usual length. */
+  Person with(Map<Part, Double> factors) {
+    factors.forEach(
+        (part, factor) -> {
+          if (!(factor >= SMALLEST_FACTOR && factor <= LARGEST_FACTOR)) {
+            throw new Refused("The " + part.word() + " would be beyond 70 to 140 % of usual.");
+          }
+        });
+    Person person = new Person(sex, kilograms, metres, factors, statureChanges, massChanges, table);
+    Links.of(person);
+    return person;
+  }
+
   private Person scaled(Part part, double factor) {
     Ask.present("part", part, "THIGH");
     if (!(factor >= SMALLEST_FACTOR && factor <= LARGEST_FACTOR)) {

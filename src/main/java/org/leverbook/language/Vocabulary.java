@@ -1,5 +1,6 @@
 package org.leverbook.language;
 
+import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import javax.measure.Quantity;
@@ -8,6 +9,7 @@ import javax.measure.quantity.Mass;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Part;
 import org.leverbook.body.Person;
+import org.leverbook.body.Population;
 import org.leverbook.body.SegmentTable;
 import org.leverbook.body.Sex;
 import org.leverbook.body.Side;
@@ -131,6 +133,19 @@ public final class Vocabulary extends PullLiftWords {
    */
   public static Library allLifts(Person lifter) {
     return Library.of(lifter);
+  }
+
+  /**
+   * Adults whose measures go together as in a survey.
+   *
+   * @param sex of all of them
+   * @param count how many
+   * @param seed the same seed gives the same people
+   * @return the people
+   * @throws org.leverbook.quantity.Refused if the count is not 1 to 1,000,000
+   */
+  public static List<Person> people(Sex sex, int count, long seed) {
+    return Population.draw(sex, count, seed);
   }
 
   /**
