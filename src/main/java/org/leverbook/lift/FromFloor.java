@@ -62,7 +62,16 @@ final class FromFloor {
     }
     Hands.straightWay(p);
     p.usually(JointId.SHOULDER, "abduction", 0, 0.2);
+    flatBack(p);
+  }
+
+  /** The spine keeps its standing shape and gives way last, unless the coach has it rounded. */
+  private static void flatBack(Posture p) {
     p.spine();
+    if (!p.isSet(Setting.SPINE_ROUNDING)) {
+      p.statements().usually("low back flexion", 0, 30);
+      p.statements().usually("upper back flexion", 0, 30);
+    }
   }
 
   /**
@@ -87,12 +96,12 @@ final class FromFloor {
   static void down(Posture p, double knees, double lean, double shoulders) {
     p.roughly(-0.3, 0.65 * p.links().standingHipHeight(), lean);
     p.usually(JointId.KNEE, "flexion", knees, 0.1);
-    p.usually(JointId.HIP, "flexion", 100, Posture.EASY);
+    p.usually(JointId.HIP, "flexion", 105, 1);
     p.usually(JointId.SHOULDER, "flexion", lean, Posture.EASY);
     if (p.isSet(Setting.HIP_HEIGHT)) {
       p.atHeight(JointId.HIP, p.value(Setting.HIP_HEIGHT, 0.6), "their height");
     }
-    shouldersAhead(p, shoulders, 5);
+    shouldersAhead(p, shoulders, 50);
     p.ratherBalancedOver(0, 0.3);
   }
 
@@ -100,15 +109,16 @@ final class FromFloor {
    * Down at the bar with nearly straight knees, the hips far back.
    *
    * @param p the posture
+   * @param knees bend, radians
    * @param lean usual, degrees
    */
-  static void hinged(Posture p, double lean) {
+  static void hinged(Posture p, double knees, double lean) {
     p.roughly(-0.35, 0.9 * p.links().standingHipHeight(), lean);
     p.usually(JointId.HIP, "flexion", 95, Posture.EASY);
     p.usually(JointId.SHOULDER, "flexion", lean, Posture.EASY);
-    p.exactlyRadians(JointId.KNEE, "flexion", p.angle(Setting.KNEE_BEND, 20));
-    shouldersAhead(p, SHOULDERS_AHEAD, 3);
-    p.ratherBalancedOver(0, 2);
+    p.exactlyRadians(JointId.KNEE, "flexion", knees);
+    shouldersAhead(p, SHOULDERS_AHEAD, 30);
+    p.ratherBalancedOver(0, 20);
   }
 
   /** The shins rather touch a bar at this height. */
@@ -166,7 +176,7 @@ final class FromFloor {
     for (Side side : p.sides()) {
       Front front = front(p, side, height, knee, hip);
       Feature way = new Feature.Way(front.bone(), p.place(Site.HAND, side));
-      p.statements().rather(way, Vector3D.PLUS_I, front.bar(), 5);
+      p.statements().rather(way, Vector3D.PLUS_I, front.bar(), 100);
     }
   }
 
