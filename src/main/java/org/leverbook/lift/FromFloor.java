@@ -102,6 +102,7 @@ final class FromFloor {
       p.atHeight(JointId.HIP, p.value(Setting.HIP_HEIGHT, 0.6), "their height");
     }
     shouldersAhead(p, shoulders, 50);
+    Legs.kneesOverToes(p);
     p.ratherBalancedOver(0, 0.3);
   }
 

@@ -1,10 +1,14 @@
 package org.leverbook.lift;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 
 /** Legs of lifters who stand, in a posture. */
 final class Legs {
+
+  /** How firmly bent knees stay over the toes: common practice, no source. */
+  private static final double KNEES_TRACK = 5;
 
   private Legs() {}
 
@@ -18,6 +22,11 @@ final class Legs {
     for (Side side : p.sides()) {
       thigh(p, side, below);
     }
+  }
+
+  /** Bent knees stay over the toes: they do not roll the feet. */
+  static void kneesOverToes(Posture p) {
+    p.usually(JointId.ANKLE, "abduction", 0, KNEES_TRACK);
   }
 
   /** One thigh is so far below level. */
