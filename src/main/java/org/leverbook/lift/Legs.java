@@ -10,6 +10,9 @@ final class Legs {
   /** How firmly bent knees stay over the toes: common practice, no source. */
   private static final double KNEES_TRACK = 5;
 
+  /** How firmly the pelvis stays square in one-sided lifts: common practice, no source. */
+  private static final double SQUARE = 10;
+
   private Legs() {}
 
   /**
@@ -22,6 +25,14 @@ final class Legs {
     for (Side side : p.sides()) {
       thigh(p, side, below);
     }
+  }
+
+  /**
+   * The pelvis stays square to the way ahead and level, though one leg does more than the other.
+   */
+  static void squareHips(Posture p) {
+    p.statements().usually("pelvis turn", 0, SQUARE);
+    p.statements().usually("pelvis side lean", 0, SQUARE);
   }
 
   /** Bent knees stay over the toes: they do not roll the feet. */

@@ -83,6 +83,7 @@ public final class StepUp extends Lift<StepUp>
     } else if (p.isFinish()) {
       p.exactly(JointId.KNEE, works, "flexion", 3);
     }
+    Legs.squareHips(p);
     Hands.hang(p);
   }
 }
