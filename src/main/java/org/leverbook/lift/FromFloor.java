@@ -6,7 +6,9 @@ import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.load.Barbell;
+import org.leverbook.pose.Frame;
 import org.leverbook.pose.Placement;
+import org.leverbook.pose.Pose;
 import org.leverbook.solve.Feature;
 
 /**
@@ -60,7 +62,6 @@ final class FromFloor {
               new Vector3D(ahead, 0, 0),
               List.of(Vector3D.PLUS_I));
     }
-    Hands.straightWay(p);
     p.usually(JointId.SHOULDER, "abduction", 0, 0.2);
     flatBack(p);
   }
@@ -181,17 +182,16 @@ final class FromFloor {
     }
   }
 
-  /** Between the ends the legs are nowhere further ahead of the bar than they are there. */
+  /**
+   * Between the ends the legs are nowhere further ahead of the bar than they are there. How high
+   * bar, knees and hips are by then is taken from the mixture of the ends, which the pose keeps to.
+   */
   private static void alongLegs(Posture p) {
     double ahead = p.value(Setting.BAR_AHEAD, AHEAD);
+    Placement now = mixture(p);
     for (Side side : p.sides()) {
       double inside = p.between(inside(p, side, 0), inside(p, side, 1));
-      double height = p.between(handHeight(p, side, 0), handHeight(p, side, 1));
-      Placement first = p.ends().get(0);
-      Placement last = p.ends().get(1);
-      double knee = p.between(height(first, JointId.KNEE, side), height(last, JointId.KNEE, side));
-      double hip = p.between(height(first, JointId.HIP, side), height(last, JointId.HIP, side));
-      Front front = front(p, side, height, knee, hip);
+      Front front = frontAtBar(p, side, now);
       p.statements()
           .atLeast(
               "the " + side.of("leg"),
@@ -205,26 +205,39 @@ final class FromFloor {
   /** How far a leg is inside the bar at one end of the way. */
   private static double inside(Posture p, Side side, int end) {
     Placement where = p.ends().get(end);
-    Front front =
-        front(
-            p,
-            side,
-            handHeight(p, side, end),
-            height(where, JointId.KNEE, side),
-            height(where, JointId.HIP, side));
+    Front front = frontAtBar(p, side, where);
     Vector3D bone = where.toWorld(front.bone().segment(), front.bone().local());
-    return bone.getX() + front.bar() - hand(p, side, end).getX();
+    return bone.getX() + front.bar() - where.at(p.body().place(Site.HAND, side)).getX();
   }
 
-  private static Vector3D hand(Posture p, Side side, int end) {
-    return p.ends().get(end).at(p.body().place(Site.HAND, side));
-  }
-
-  private static double handHeight(Posture p, Side side, int end) {
-    return hand(p, side, end).getY();
+  private static Front frontAtBar(Posture p, Side side, Placement where) {
+    double up = p.links().footHeight() - height(where, JointId.ANKLE, side);
+    return front(
+        p,
+        side,
+        where.at(p.body().place(Site.HAND, side)).getY() + up,
+        height(where, JointId.KNEE, side) + up,
+        height(where, JointId.HIP, side) + up);
   }
 
   private static double height(Placement where, JointId joint, Side side) {
     return where.centre(joint.on(side)).getY();
+  }
+
+  /** Every joint, and the lean of the pelvis, so far on its way; where it stands is left open. */
+  private static Placement mixture(Posture p) {
+    Pose first = p.ends().get(0).pose();
+    Pose last = p.ends().get(1).pose();
+    double[] angles = new double[first.tree().angles()];
+    for (int i = 0; i < angles.length; i++) {
+      angles[i] = p.between(first.angle(i), last.angle(i));
+    }
+    Frame pelvis = Frame.leanedForward(p.between(lean(first), lean(last)));
+    return Pose.of(first.tree(), angles, Vector3D.ZERO, pelvis).placed();
+  }
+
+  private static double lean(Pose pose) {
+    Vector3D up = pose.rootFrame().y();
+    return Math.atan2(up.getX(), up.getY());
   }
 }
