@@ -177,7 +177,8 @@ final class LoadInk {
     List<Vector2D> drawn = new ArrayList<>();
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       double kilograms = side == Side.RIGHT ? weights.right() : weights.left();
-      Vector2D hand = BodyOutline.seen(Grasps.at(Site.HAND, side).handle(where));
+      Grasps held = weights.shared() ? Grasps.BOTH_HANDS : Grasps.at(Site.HAND, side);
+      Vector2D hand = BodyOutline.seen(held.handle(where));
       // Two weights seen end-on behind each other are one disc.
       if (kilograms > 0 && drawn.stream().noneMatch(other -> other.distance(hand) < 0.02)) {
         drawn.add(hand);

@@ -177,7 +177,7 @@ public abstract sealed class LegLiftWords extends MovementWords permits PressLif
   }
 
   /**
-   * Back extension: over a pad: padAngle(deg(90)) is flat.
+   * Back extension: over a pad at 45 degrees; padAngle(deg(0)) is flat.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings

@@ -157,6 +157,17 @@ public abstract sealed class LoadWords extends UnitWords permits SupportWords {
   }
 
   /**
+   * One dumbbell in both hands, as in {@code dumbbell(kg(20))}.
+   *
+   * @param mass 0 to 150 kg
+   * @return the dumbbell
+   * @throws Refused if the mass is missing or outside
+   */
+  public static HandWeights dumbbell(Quantity<Mass> mass) {
+    return HandWeights.inBothHands("dumbbell", mass);
+  }
+
+  /**
    * Two kettlebells, as in {@code kettlebells(kg(24))}.
    *
    * @param each mass of one, 0 to 150 kg
@@ -165,6 +176,17 @@ public abstract sealed class LoadWords extends UnitWords permits SupportWords {
    */
   public static HandWeights kettlebells(Quantity<Mass> each) {
     return HandWeights.pair("kettlebell", each);
+  }
+
+  /**
+   * One kettlebell in both hands, as in {@code kettlebell(kg(24))}.
+   *
+   * @param mass 0 to 150 kg
+   * @return the kettlebell
+   * @throws Refused if the mass is missing or outside
+   */
+  public static HandWeights kettlebell(Quantity<Mass> mass) {
+    return HandWeights.inBothHands("kettlebell", mass);
   }
 
   /**

@@ -70,10 +70,11 @@ public final class BackSquat extends Lift<BackSquat>
     Site place = setup().barPlace().orElse(Site.UPPER_BACK_HIGH);
     Weights.bar(p, 0.75, place);
     Squats.feet(p, 2 * p.links().shoulderHalfWidth(), 20);
+    double below = p.angle(Setting.DEPTH, -8);
     if (p.isStart()) {
       Squats.up(p);
     } else if (p.isFinish()) {
-      Squats.down(p, p.angle(Setting.DEPTH, -8), place == Site.UPPER_BACK_LOW ? 45 : 35);
+      Squats.down(p, below, place == Site.UPPER_BACK_LOW ? 45 : 35);
     }
     Racked.onBack(p, place);
   }

@@ -91,13 +91,27 @@ final class Feet {
     p.statements().leans(foot, "the ground", sole, nose, 0);
     p.statements().leans(foot, "the ground", sole, across, 0);
     p.statements().leans(foot, "its direction", toes, across, 0);
-    p.exactly(JointId.BALL, side, "flexion", -Math.toDegrees(pitch));
+    double toesUp = toesUp(p, side, height);
+    p.exactly(JointId.BALL, side, "flexion", -Math.toDegrees(pitch + toesUp));
     Feature knee = p.direction(side.of("shank"), Vector3D.PLUS_K);
     p.statements().rather(knee, ahead, 0, 1);
   }
 
   private static int toes(Posture p, Side side) {
     return p.body().tree().distalOf(JointId.BALL.on(side));
+  }
+
+  /** How far the toes point up so that their tip touches the ground too, radians. */
+  private static double toesUp(Posture p, Side side, double height) {
+    int toes = toes(p, side);
+    Vector3D tip =
+        p.body().soles().stream()
+            .filter(s -> s.segment() == toes)
+            .findFirst()
+            .orElseThrow()
+            .place();
+    double reach = Math.hypot(tip.getX(), tip.getY());
+    return Math.asin(-height / reach) - Math.atan2(tip.getY(), tip.getX());
   }
 
   /** Height of a sole's point above the hinge of the toes when the foot is pitched toes down. */

@@ -6,7 +6,9 @@ import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.load.Barbell;
+import org.leverbook.pose.Frame;
 import org.leverbook.pose.Placement;
+import org.leverbook.pose.Pose;
 import org.leverbook.solve.Feature;
 
 /**
@@ -60,9 +62,17 @@ final class FromFloor {
               new Vector3D(ahead, 0, 0),
               List.of(Vector3D.PLUS_I));
     }
-    Hands.straightWay(p);
     p.usually(JointId.SHOULDER, "abduction", 0, 0.2);
+    flatBack(p);
+  }
+
+  /** The spine keeps its standing shape and gives way last, unless the coach has it rounded. */
+  private static void flatBack(Posture p) {
     p.spine();
+    if (!p.isSet(Setting.SPINE_ROUNDING)) {
+      p.statements().usually("low back flexion", 0, 30);
+      p.statements().usually("upper back flexion", 0, 30);
+    }
   }
 
   /**
@@ -87,12 +97,13 @@ final class FromFloor {
   static void down(Posture p, double knees, double lean, double shoulders) {
     p.roughly(-0.3, 0.65 * p.links().standingHipHeight(), lean);
     p.usually(JointId.KNEE, "flexion", knees, 0.1);
-    p.usually(JointId.HIP, "flexion", 100, Posture.EASY);
+    p.usually(JointId.HIP, "flexion", 105, 1);
     p.usually(JointId.SHOULDER, "flexion", lean, Posture.EASY);
     if (p.isSet(Setting.HIP_HEIGHT)) {
       p.atHeight(JointId.HIP, p.value(Setting.HIP_HEIGHT, 0.6), "their height");
     }
-    shouldersAhead(p, shoulders, 5);
+    shouldersAhead(p, shoulders, 50);
+    Legs.kneesOverToes(p);
     p.ratherBalancedOver(0, 0.3);
   }
 
@@ -100,15 +111,16 @@ final class FromFloor {
    * Down at the bar with nearly straight knees, the hips far back.
    *
    * @param p the posture
+   * @param knees bend, radians
    * @param lean usual, degrees
    */
-  static void hinged(Posture p, double lean) {
+  static void hinged(Posture p, double knees, double lean) {
     p.roughly(-0.35, 0.9 * p.links().standingHipHeight(), lean);
     p.usually(JointId.HIP, "flexion", 95, Posture.EASY);
     p.usually(JointId.SHOULDER, "flexion", lean, Posture.EASY);
-    p.exactlyRadians(JointId.KNEE, "flexion", p.angle(Setting.KNEE_BEND, 20));
-    shouldersAhead(p, SHOULDERS_AHEAD, 3);
-    p.ratherBalancedOver(0, 2);
+    p.exactlyRadians(JointId.KNEE, "flexion", knees);
+    shouldersAhead(p, SHOULDERS_AHEAD, 30);
+    p.ratherBalancedOver(0, 20);
   }
 
   /** The shins rather touch a bar at this height. */
@@ -166,21 +178,20 @@ final class FromFloor {
     for (Side side : p.sides()) {
       Front front = front(p, side, height, knee, hip);
       Feature way = new Feature.Way(front.bone(), p.place(Site.HAND, side));
-      p.statements().rather(way, Vector3D.PLUS_I, front.bar(), 5);
+      p.statements().rather(way, Vector3D.PLUS_I, front.bar(), 100);
     }
   }
 
-  /** Between the ends the legs are nowhere further ahead of the bar than they are there. */
+  /**
+   * Between the ends the legs are nowhere further ahead of the bar than they are there. How high
+   * bar, knees and hips are by then is taken from the mixture of the ends, which the pose keeps to.
+   */
   private static void alongLegs(Posture p) {
     double ahead = p.value(Setting.BAR_AHEAD, AHEAD);
+    Placement now = mixture(p);
     for (Side side : p.sides()) {
       double inside = p.between(inside(p, side, 0), inside(p, side, 1));
-      double height = p.between(handHeight(p, side, 0), handHeight(p, side, 1));
-      Placement first = p.ends().get(0);
-      Placement last = p.ends().get(1);
-      double knee = p.between(height(first, JointId.KNEE, side), height(last, JointId.KNEE, side));
-      double hip = p.between(height(first, JointId.HIP, side), height(last, JointId.HIP, side));
-      Front front = front(p, side, height, knee, hip);
+      Front front = frontAtBar(p, side, now);
       p.statements()
           .atLeast(
               "the " + side.of("leg"),
@@ -194,26 +205,39 @@ final class FromFloor {
   /** How far a leg is inside the bar at one end of the way. */
   private static double inside(Posture p, Side side, int end) {
     Placement where = p.ends().get(end);
-    Front front =
-        front(
-            p,
-            side,
-            handHeight(p, side, end),
-            height(where, JointId.KNEE, side),
-            height(where, JointId.HIP, side));
+    Front front = frontAtBar(p, side, where);
     Vector3D bone = where.toWorld(front.bone().segment(), front.bone().local());
-    return bone.getX() + front.bar() - hand(p, side, end).getX();
+    return bone.getX() + front.bar() - where.at(p.body().place(Site.HAND, side)).getX();
   }
 
-  private static Vector3D hand(Posture p, Side side, int end) {
-    return p.ends().get(end).at(p.body().place(Site.HAND, side));
-  }
-
-  private static double handHeight(Posture p, Side side, int end) {
-    return hand(p, side, end).getY();
+  private static Front frontAtBar(Posture p, Side side, Placement where) {
+    double up = p.links().footHeight() - height(where, JointId.ANKLE, side);
+    return front(
+        p,
+        side,
+        where.at(p.body().place(Site.HAND, side)).getY() + up,
+        height(where, JointId.KNEE, side) + up,
+        height(where, JointId.HIP, side) + up);
   }
 
   private static double height(Placement where, JointId joint, Side side) {
     return where.centre(joint.on(side)).getY();
+  }
+
+  /** Every joint, and the lean of the pelvis, so far on its way; where it stands is left open. */
+  private static Placement mixture(Posture p) {
+    Pose first = p.ends().get(0).pose();
+    Pose last = p.ends().get(1).pose();
+    double[] angles = new double[first.tree().angles()];
+    for (int i = 0; i < angles.length; i++) {
+      angles[i] = p.between(first.angle(i), last.angle(i));
+    }
+    Frame pelvis = Frame.leanedForward(p.between(lean(first), lean(last)));
+    return Pose.of(first.tree(), angles, Vector3D.ZERO, pelvis).placed();
+  }
+
+  private static double lean(Pose pose) {
+    Vector3D up = pose.rootFrame().y();
+    return Math.atan2(up.getX(), up.getY());
   }
 }

@@ -50,10 +50,11 @@ public final class FrontSquat extends Lift<FrontSquat>
   void say(Posture p) {
     Weights.bar(p, 0.6, Site.FRONT_OF_SHOULDER);
     Squats.feet(p, 2 * p.links().shoulderHalfWidth(), 20);
+    double below = p.angle(Setting.DEPTH, 0);
     if (p.isStart()) {
       Squats.up(p);
     } else if (p.isFinish()) {
-      Squats.down(p, p.angle(Setting.DEPTH, 0), 20);
+      Squats.down(p, below, 20);
     }
     Racked.inFront(p);
   }

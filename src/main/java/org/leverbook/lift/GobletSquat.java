@@ -1,8 +1,6 @@
 package org.leverbook.lift;
 
-import java.util.List;
 import org.leverbook.body.Person;
-import org.leverbook.body.Side;
 
 /** A squat with one weight held in both hands at the chest. */
 public final class GobletSquat extends Lift<GobletSquat>
@@ -48,12 +46,13 @@ public final class GobletSquat extends Lift<GobletSquat>
 
   @Override
   void say(Posture p) {
-    Weights.hands(p, "dumbbell", 0.12, List.of(Side.RIGHT, Side.LEFT));
+    Weights.inBothHands(p, "dumbbell", 0.2);
     Squats.feet(p, 2 * p.links().shoulderHalfWidth(), 20);
+    double below = p.angle(Setting.DEPTH, 0);
     if (p.isStart()) {
       Squats.up(p);
     } else if (p.isFinish()) {
-      Squats.down(p, p.angle(Setting.DEPTH, 0), 20);
+      Squats.down(p, below, 20);
     }
     Racked.atChest(p);
   }

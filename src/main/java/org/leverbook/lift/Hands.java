@@ -131,8 +131,8 @@ final class Hands {
     p.exactly(JointId.ELBOW, side, "flexion", 0);
     p.usually(JointId.FOREARM, side, "rotation", 80, 0.3);
     Feature arm = p.direction(side.of("upper arm"), Vector3D.PLUS_J);
-    p.statements().rather(arm, Vector3D.PLUS_I, 0, 2);
-    p.statements().rather(arm, Vector3D.PLUS_K, -side.sign() * 0.12, 2);
+    p.statements().rather(arm, Vector3D.PLUS_I, 0, 30);
+    p.statements().rather(arm, Vector3D.PLUS_K, -side.sign() * 0.12, 30);
   }
 
   /** The arm is straight. */

@@ -53,10 +53,12 @@ public final class RomanianDeadlift extends Lift<RomanianDeadlift>
     Weights.bar(p, 0.75, Site.HAND);
     Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.30) / 2, p.angle(Setting.TURN_OUT, 8));
     FromFloor.bar(p, Hands.usualWidth(p));
+    double knees = p.angle(Setting.KNEE_BEND, 20);
+    double midShin = p.links().footHeight() + 0.6 * p.links().shank();
+    double low = p.value(Setting.BAR_HEIGHT, midShin);
     if (p.isFinish()) {
-      FromFloor.hinged(p, 70);
-      double midShin = p.links().footHeight() + 0.6 * p.links().shank();
-      FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, midShin));
+      FromFloor.hinged(p, knees, 70);
+      FromFloor.barAt(p, low);
     } else if (p.isStart()) {
       FromFloor.lockedOut(p);
     }

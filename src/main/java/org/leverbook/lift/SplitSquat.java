@@ -15,8 +15,14 @@ public final class SplitSquat extends Lift<SplitSquat>
         With.HoldsDumbbells<SplitSquat>,
         Can.OneSided<SplitSquat> {
 
-  /** How high the rear heel stands, metres: common practice, no source. */
-  private static final double REAR_HEEL = 0.11;
+  /** How high the rear heel stands at the bottom, metres: common practice, no source. */
+  private static final double REAR_HEEL = 0.145;
+
+  /** The front foot carries this share: common practice, no source. */
+  private static final double ON_FRONT = 0.50;
+
+  /** From the middle of a foot to the joints of its toes, in shares of its length. */
+  private static final double BALL_AHEAD = 0.435 - Feet.MIDFOOT_AHEAD;
 
   private SplitSquat(Setup setup) {
     super(setup);
@@ -62,12 +68,14 @@ public final class SplitSquat extends Lift<SplitSquat>
     Side front = setup().side().orElse(Side.RIGHT);
     Side rear = front == Side.RIGHT ? Side.LEFT : Side.RIGHT;
     Weights.hands(p, "dumbbell", 0.12, List.of(Side.RIGHT, Side.LEFT));
-    double half = p.value(Setting.STEP_LENGTH, 0.38 * p.links().stature()) / 2;
+    double half = p.value(Setting.STEP_LENGTH, 0.44 * p.links().stature()) / 2;
     double aside = 1.1 * p.links().hipHalfWidth();
     Feet.foot(p, front, new Vector3D(half, 0, front.sign() * aside), Math.toRadians(5), 0);
-    Feet.foot(p, rear, new Vector3D(-half, 0, rear.sign() * aside), 0, REAR_HEEL);
+    Feet.foot(p, rear, new Vector3D(-half, 0, rear.sign() * aside), 0, p.between(0.09, REAR_HEEL));
     Feet.ground(p, Map.of(Side.RIGHT, 0.0, Side.LEFT, 0.0));
-    p.balancedSideways(0).spine();
+    double depth = p.angle(Setting.DEPTH, -15);
+    p.spine();
+    over(p, front, half, aside);
     p.trunkLeans(p.angle(Setting.TRUNK_LEAN, 8));
     p.roughly(0, p.links().standingHipHeight() - 0.3 * p.share(), 5);
     p.usually(JointId.HIP, rear, "flexion", -10, 0.1);
@@ -77,8 +85,16 @@ public final class SplitSquat extends Lift<SplitSquat>
     if (p.isStart()) {
       p.exactly(JointId.KNEE, front, "flexion", 20);
     } else if (p.isFinish()) {
-      Legs.thigh(p, front, p.angle(Setting.DEPTH, 0));
+      Legs.thigh(p, front, depth);
     }
+    Legs.squareHips(p);
     Hands.hang(p);
+  }
+
+  /** The weight on the line from the ball of the rear foot to the middle of the front one. */
+  private static void over(Posture p, Side front, double half, double aside) {
+    double ball = -half + BALL_AHEAD * p.links().footLength();
+    p.balancedOver(ball + ON_FRONT * (half - ball));
+    p.balancedSideways(front.sign() * aside * (2 * ON_FRONT - 1));
   }
 }

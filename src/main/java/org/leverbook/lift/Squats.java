@@ -34,6 +34,7 @@ final class Squats {
     p.usually(JointId.ANKLE, "flexion", 24, 0.3);
     p.usually(JointId.HIP, "abduction", 20, 0.1);
     p.ratherTrunkLeans(Math.toRadians(lean), 0.3);
+    Legs.kneesOverToes(p);
     Legs.thighs(p, below);
   }
 }

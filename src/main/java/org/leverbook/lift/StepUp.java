@@ -65,10 +65,11 @@ public final class StepUp extends Lift<StepUp>
     p.balancedOver(0).balancedSideways(aside).spine();
     p.roughly(-0.1, height + p.between(0.65, 1) * p.links().standingHipHeight(), 0);
     p.usually(JointId.KNEE, works, "flexion", p.between(90, 3), Posture.EASY);
+    p.usually(JointId.ANKLE, works, "flexion", p.between(18, 3), 1);
     p.usually(JointId.HIP, works, "flexion", p.between(90, 3), Posture.EASY);
     p.usually(JointId.HIP, hangs, "flexion", p.between(10, 20), 0.1);
     p.usually(JointId.KNEE, hangs, "flexion", p.between(20, 40), 0.1);
-    p.ratherTrunkLeans(p.angle(Setting.TRUNK_LEAN, 25) * (1 - p.share()), 1);
+    p.ratherTrunkLeans(p.angle(Setting.TRUNK_LEAN, 35) * (1 - p.share()), 1);
     if (p.isStart()) {
       // The toes of the other foot just leave the floor.
       p.statements()
@@ -82,6 +83,7 @@ public final class StepUp extends Lift<StepUp>
     } else if (p.isFinish()) {
       p.exactly(JointId.KNEE, works, "flexion", 3);
     }
+    Legs.squareHips(p);
     Hands.hang(p);
   }
 }

@@ -53,8 +53,9 @@ public final class StiffLegDeadlift extends Lift<StiffLegDeadlift>
     Barbell bar = Weights.bar(p, 0.75, Site.HAND);
     Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.30) / 2, p.angle(Setting.TURN_OUT, 8));
     FromFloor.bar(p, Hands.usualWidth(p));
+    double knees = p.angle(Setting.KNEE_BEND, 20);
     if (p.isStart()) {
-      FromFloor.hinged(p, 80);
+      FromFloor.hinged(p, knees, 80);
       FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, bar.plateRadius()));
     } else if (p.isFinish()) {
       FromFloor.lockedOut(p);

@@ -1,6 +1,5 @@
 package org.leverbook.lift;
 
-import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
@@ -55,7 +54,7 @@ public final class SwingBottom extends Lift<SwingBottom>
 
   @Override
   void say(Posture p) {
-    Weights.hands(p, "kettlebell", 0.1, List.of(Side.RIGHT, Side.LEFT));
+    Weights.inBothHands(p, "kettlebell", 0.2);
     Stands.feet(p, 0.42, 15);
     p.spine();
     Hands.straight(p);

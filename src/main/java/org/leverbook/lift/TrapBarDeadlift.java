@@ -56,10 +56,10 @@ public final class TrapBarDeadlift extends Lift<TrapBarDeadlift>
     if (p.isStart()) {
       FromFloor.barAt(p, p.value(Setting.BAR_HEIGHT, bar.plateRadius()));
       FromFloor.down(p, 85, 50, 0.03);
-      p.ratherTrunkLeans(Math.toRadians(50), 1);
+      p.ratherTrunkLeans(Math.toRadians(50), 100);
     } else if (p.isFinish()) {
       Stands.tall(p);
-      p.ratherBalancedOver(0, 0.3);
+      p.balancedOver(0);
     }
   }
 }

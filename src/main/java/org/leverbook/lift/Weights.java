@@ -57,23 +57,39 @@ final class Weights {
    */
   static HandWeights hands(Posture p, String kind, double usual, List<Side> sides) {
     double each = said(p, usual);
+    return held(
+        p,
+        new HandWeights(
+            kind, sides.contains(Side.RIGHT) ? each : 0, sides.contains(Side.LEFT) ? each : 0));
+  }
+
+  /** What the coach said, or else the usual. */
+  private static HandWeights held(Posture p, HandWeights usual) {
     HandWeights held =
-        (HandWeights)
-            p.setup()
-                .main()
-                .filter(HandWeights.class::isInstance)
-                .orElseGet(
-                    () ->
-                        new HandWeights(
-                            kind,
-                            sides.contains(Side.RIGHT) ? each : 0,
-                            sides.contains(Side.LEFT) ? each : 0));
+        p.setup()
+            .main()
+            .filter(HandWeights.class::isInstance)
+            .map(HandWeights.class::cast)
+            .orElse(usual);
     if (held.mass() > 0) {
       p.lifts(held);
     }
     p.carries(held.right(), p.body().place(Site.HAND, Side.RIGHT));
     p.carries(held.left(), p.body().place(Site.HAND, Side.LEFT));
     return held;
+  }
+
+  /**
+   * One weight in both hands; it counts for the balance.
+   *
+   * @param p the posture
+   * @param kind as in "kettlebell"
+   * @param usual share of body mass
+   * @return the weight
+   */
+  static HandWeights inBothHands(Posture p, String kind, double usual) {
+    double half = mass(p, usual) / 2;
+    return held(p, new HandWeights(kind, half, half, true));
   }
 
   /** Weights in the hands only where the coach said so. */

@@ -18,13 +18,38 @@ import org.leverbook.quantity.Refused;
  * @param kind as in "dumbbell"
  * @param right mass in the right hand, kilograms, zero where it is empty
  * @param left mass in the left hand
+ * @param shared whether it is one weight that both hands hold, half its mass in each
  */
-public record HandWeights(String kind, double right, double left) implements Load {
+public record HandWeights(String kind, double right, double left, boolean shared) implements Load {
 
   private static final double HEAVIEST = 150;
 
   /**
-   * The same weight in both hands.
+   * Each hand its own weight.
+   *
+   * @param kind as in "dumbbell"
+   * @param right mass in the right hand, kilograms, zero where it is empty
+   * @param left mass in the left hand
+   */
+  public HandWeights(String kind, double right, double left) {
+    this(kind, right, left, false);
+  }
+
+  /**
+   * One weight in both hands, as at the chest or between the legs.
+   *
+   * @param kind as in "kettlebell"
+   * @param mass 0 to 150 kg
+   * @return the weight
+   * @throws Refused if the mass is missing or outside
+   */
+  public static HandWeights inBothHands(String kind, Quantity<Mass> mass) {
+    double half = Ask.mass(kind + "'s mass", mass, 0, HEAVIEST) / 2;
+    return new HandWeights(kind, half, half, true);
+  }
+
+  /**
+   * The same weight in each hand.
    *
    * @param kind as in "dumbbell"
    * @param each mass of one, 0 to 150 kg
@@ -74,6 +99,9 @@ public record HandWeights(String kind, double right, double left) implements Loa
 
   @Override
   public String description() {
+    if (shared) {
+      return String.format(Locale.ROOT, "%s of %.1f kg in both hands", kind, mass());
+    }
     return right == left
         ? String.format(Locale.ROOT, "two %ss of %.1f kg", kind, right)
         : String.format(Locale.ROOT, "%s: right %.1f kg, left %.1f kg", kind, right, left);
