@@ -60,6 +60,7 @@ public final class BentOverRow extends Lift<BentOverRow>
     p.usually(JointId.SHOULDER, "flexion", p.between(65, -30), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(5, 40), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(0, 100), Posture.EASY);
+    Pulls.bladesTogether(p);
     double out = p.angle(Setting.ELBOWS_OUT, 40);
     if (p.isStart()) {
       Pulls.hangingArms(p);

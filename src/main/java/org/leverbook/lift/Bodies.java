@@ -3,6 +3,7 @@ package org.leverbook.lift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
@@ -15,7 +16,6 @@ import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 import org.leverbook.solve.Feature;
 import org.leverbook.support.Floor;
-import org.leverbook.support.Footing;
 import org.leverbook.support.LimbRest;
 import org.leverbook.support.Pad;
 
@@ -32,6 +32,13 @@ final class Bodies {
   private static final double PLATE_TILT = 70;
 
   private Bodies() {}
+
+  /** From the hips to the shoulders, standing, metres. */
+  static double trunk(Posture p) {
+    Placement tall = Pose.neutral(p.body().tree()).placed();
+    return tall.centre(JointId.SHOULDER.on(Side.RIGHT)).getY()
+        - tall.centre(JointId.HIP.on(Side.RIGHT)).getY();
+  }
 
   /** Both knees are bent by this much. */
   static void kneesBent(Posture p, double radians) {
@@ -63,10 +70,13 @@ final class Bodies {
     }
     Feature.Point wrist = p.joint(JointId.WRIST, side);
     for (Vector3D d : List.of(Vector3D.PLUS_I, Vector3D.PLUS_K)) {
-      p.statements().ratherTogether(wrist, p.joint(JointId.SHOULDER, side), d, 2);
+      p.statements().ratherTogether(wrist, p.joint(JointId.SHOULDER, side), d, 0.5);
     }
     p.stays(hand, wrist, List.of(Vector3D.PLUS_I, Vector3D.PLUS_K));
-    p.usually(JointId.ELBOW, side, "flexion", 10, 0.3);
+    // The fingers point ahead.
+    p.statements().rather(p.direction(side.of("hand"), Vector3D.PLUS_K), Vector3D.PLUS_I, 0, 1);
+    p.usually(JointId.SHOULDER, side, "rotation", 0, 0.3);
+    p.usually(JointId.ELBOW, side, "flexion", 8, 1);
     p.usually(JointId.SHOULDER, side, "flexion", 70, Posture.EASY);
     p.usually(JointId.WRIST, side, "flexion", -60, Posture.EASY);
     p.usually(JointId.FOREARM, side, "rotation", 120, Posture.EASY);
@@ -156,9 +166,11 @@ final class Bodies {
    * The straight body turns about the heels, so placed that a bar at x = 0 meets the lower chest.
    *
    * @param p the posture
-   * @param height of the bar, metres
+   * @param barHeight of the bar, metres
+   * @param box under the heels, metres
    */
-  static void straightOnHeels(Posture p, double height) {
+  static void straightOnHeels(Posture p, double barHeight, double box) {
+    double height = barHeight - box;
     Placement tall = Pose.neutral(p.body().tree()).placed();
     Vector3D chest =
         tall.at(p.body().place(Site.LOWER_CHEST, Side.RIGHT))
@@ -171,13 +183,13 @@ final class Bodies {
               Locale.ROOT,
               "A bar at %.0f cm is above the lower chest of this lifter (%.0f cm): set the bar height"
                   + " to %.0f cm or less.",
-              100 * height,
-              100 * reach,
-              98 * reach));
+              100 * barHeight,
+              100 * (box + reach),
+              100 * box + 98 * reach));
     }
     double back = Math.atan2(ahead, chest.getY()) + Math.acos(height / reach);
     double heels = chest.getY() * Math.sin(back) - ahead * Math.cos(back);
-    p.roughly(0.3 * heels, 0.55 * height, -Math.toDegrees(back));
+    p.roughly(0.3 * heels, box + 0.55 * height, -Math.toDegrees(back));
     Props.straightBody(p);
     for (Side side : p.sides()) {
       p.statements()
@@ -185,10 +197,10 @@ final class Bodies {
               "the " + side.of("heel"),
               "its place on the floor",
               p.place(Site.HEEL, side),
-              new Vector3D(heels, 0, side.sign() * 1.2 * p.links().hipHalfWidth()));
+              new Vector3D(heels, box, side.sign() * 1.2 * p.links().hipHalfWidth()));
     }
     p.usually(JointId.ANKLE, "flexion", 0, 1);
-    p.on(Footing.feet(p.body()));
+    Feet.ground(p, Map.of(Side.RIGHT, box, Side.LEFT, box));
   }
 
   /**
@@ -261,11 +273,12 @@ final class Bodies {
     p.statements()
         .leans(
             "the trunk", "square to the floor", p.direction("pelvis", Vector3D.PLUS_I), facing, 0)
-        .at(
+        .along(
             "the " + down.of("foot"),
             "its place on the floor",
             p.place(Site.FOOT, down),
-            new Vector3D(0, FOOT_EDGE, 0))
+            Vector3D.ZERO,
+            List.of(Vector3D.PLUS_I, Vector3D.PLUS_K))
         .together(
             "the feet",
             "each other",
@@ -273,16 +286,27 @@ final class Bodies {
             p.place(Site.FOOT, down),
             new Vector3D(0, 2 * FOOT_EDGE, 0),
             List.of(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K));
+    for (Site site : List.of(Site.HEEL, Site.BALL_OF_FOOT)) {
+      p.statements()
+          .along(
+              "the edge of the " + down.of("foot"),
+              "the floor",
+              p.place(site, down),
+              new Vector3D(0, FOOT_EDGE, 0),
+              List.of(Vector3D.PLUS_J));
+    }
     if (!p.isSet(Setting.HIP_HEIGHT)) {
       p.statements().exactly("side bend", 0);
     }
+    // The weight is a little behind the middle of the foot, the forearm points ahead.
+    p.balancedSideways(down.sign() * 0.03);
     p.statements()
         .proportion(
             5, p.name(JointId.HIP, down, "abduction"), 1, p.name(JointId.HIP, up, "abduction"));
     p.on(
         new LimbRest(
             "floor under the foot",
-            List.of(new LimbRest.Spot(Site.FOOT, down)),
+            List.of(new LimbRest.Spot(Site.HEEL, down), new LimbRest.Spot(Site.BALL_OF_FOOT, down)),
             0,
             FOOT_EDGE,
             Floor.SHOE_FRICTION));
@@ -329,13 +353,13 @@ final class Bodies {
     p.statements().usually("twist", 0, 0.1);
   }
 
-  /** The pelvis is level and square, the trunk upright seen from ahead. */
+  /** The pelvis is level and square, the trunk rather upright seen from ahead. */
   static void level(Posture p) {
     Feature across = p.direction("pelvis", Vector3D.PLUS_K);
     p.statements()
         .leans("the pelvis", "level", across, Vector3D.PLUS_J, 0)
         .leans("the pelvis", "straight ahead", across, Vector3D.PLUS_I, 0)
-        .leans("the trunk", "upright", p.direction("T4", Vector3D.PLUS_J), Vector3D.PLUS_K, 0);
+        .rather(p.direction("T4", Vector3D.PLUS_J), Vector3D.PLUS_K, 0, 2);
   }
 
   /**

@@ -80,7 +80,7 @@ public final class CableChop extends Lift<CableChop>
             "the right hand",
             "its height",
             p.place(Site.HAND, Side.RIGHT),
-            new Vector3D(0, p.between(high + 0.15, p.links().standingHipHeight()), 0),
+            new Vector3D(0, p.between(high + 0.35, p.links().standingHipHeight()), 0),
             List.of(Vector3D.PLUS_J));
   }
 }

@@ -59,6 +59,7 @@ public final class ChestSupportedRow extends Lift<ChestSupportedRow>
     double lean = 90 - Math.toDegrees(tilt);
     p.usually(JointId.SHOULDER, "flexion", p.between(lean, -30), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(5, 25), Posture.EASY);
+    Pulls.bladesTogether(p);
     double out = p.angle(Setting.ELBOWS_OUT, 30);
     if (p.isStart()) {
       Pulls.hangingArms(p);

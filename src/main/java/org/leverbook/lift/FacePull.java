@@ -64,17 +64,19 @@ public final class FacePull extends Lift<FacePull>
     p.exactlyRadians(JointId.KNEE, "flexion", p.angle(Setting.KNEE_BEND, 15));
     p.trunkLeans(p.angle(Setting.TRUNK_LEAN, -6));
     p.spine();
-    Hands.apart(p, p.between(0.16, 2 * p.links().shoulderHalfWidth()), Grip.NEUTRAL);
+    Hands.apart(p, p.between(0.16, 3 * p.links().shoulderHalfWidth()), Grip.NEUTRAL);
     p.usually(JointId.SHOULDER, "flexion", p.between(95, 40), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(0, 80), Posture.EASY);
     p.usually(JointId.SHOULDER, "rotation", p.between(0, -40), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(0, 110), Posture.EASY);
+    Pulls.bladesTogether(p);
     double raise = p.angle(Setting.RAISE, 90);
     if (p.isStart()) {
       Hands.straight(p);
-      Pulls.reachTo(p, pulley);
+      Pulls.reachTo(p, pulley, p.links().standingHipHeight() + Bodies.trunk(p));
     } else if (p.isFinish()) {
       Hands.armsRaised(p, raise);
+      Hands.elbowsOut(p, Math.toRadians(80), 1);
       Pulls.besideForehead(p);
     }
     Hands.straightWay(p);

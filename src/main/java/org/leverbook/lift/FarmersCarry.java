@@ -61,7 +61,8 @@ public final class FarmersCarry extends Lift<FarmersCarry>
     double aside = stands.sign() * 0.5 * p.links().hipHalfWidth();
     Feet.foot(p, stands, new Vector3D(0, 0, aside), Math.toRadians(5), 0);
     Feet.ground(p, Map.of(stands, 0.0));
-    p.balancedOver(0).balancedSideways(aside).spine();
+    // The weight comes over the inner edge of the foot.
+    p.balancedOver(0).balancedSideways(aside + works.sign() * 0.02).spine();
     p.roughly(0, p.links().standingHipHeight(), 0);
     p.exactly(JointId.KNEE, stands, "flexion", 5);
     p.trunkLeans(Math.toRadians(2));

@@ -8,6 +8,7 @@ import org.leverbook.support.FixedBar;
 /** A row of the straight body under a fixed bar, on the heels, from straight arms to the chest. */
 public final class InvertedRow extends Lift<InvertedRow>
     implements With.BarHeight<InvertedRow>,
+        Can.StepHeight<InvertedRow>,
         With.GripWidth<InvertedRow>,
         With.Grips<InvertedRow>,
         Can.ElbowsOut<InvertedRow> {
@@ -49,14 +50,15 @@ public final class InvertedRow extends Lift<InvertedRow>
   @Override
   void say(Posture p) {
 
-    double height = p.value(Setting.BAR_HEIGHT, 0.55 * p.links().stature());
-    Bodies.straightOnHeels(p, height);
+    double height = p.value(Setting.BAR_HEIGHT, 0.43 * p.links().stature());
+    Bodies.straightOnHeels(p, height, p.value(Setting.STEP_HEIGHT, 0));
     Hands.onBar(
         p,
         0,
         height,
-        p.value(Setting.GRIP_WIDTH, 3 * p.links().shoulderHalfWidth()),
+        p.value(Setting.GRIP_WIDTH, 3.4 * p.links().shoulderHalfWidth()),
         p.grip(Grip.OVERHAND));
+    Pulls.bladesTogether(p);
     p.on(new FixedBar());
     p.usually(JointId.SHOULDER, "flexion", p.between(80, 0), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(10, 55), Posture.EASY);

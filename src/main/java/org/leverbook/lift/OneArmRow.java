@@ -9,6 +9,7 @@ import org.leverbook.body.Side;
 public final class OneArmRow extends Lift<OneArmRow>
     implements Can.TrunkLean<OneArmRow>,
         Can.KneeBend<OneArmRow>,
+        Can.Stance<OneArmRow>,
         Can.SpineRounding<OneArmRow>,
         Can.Raise<OneArmRow>,
         With.BenchHeight<OneArmRow>,
@@ -60,24 +61,28 @@ public final class OneArmRow extends Lift<OneArmRow>
     Side works = setup().side().orElse(Side.RIGHT);
     Side leans = works == Side.RIGHT ? Side.LEFT : Side.RIGHT;
     Weights.hands(p, "dumbbell", 0.25, List.of(works));
-    Feet.stand(p, 1.1 * p.links().hipHalfWidth(), Math.toRadians(10));
+    Feet.stand(
+        p,
+        p.value(Setting.STANCE_WIDTH, 3.5 * p.links().hipHalfWidth()) / 2,
+        p.angle(Setting.TURN_OUT, 10));
     p.roughly(-0.2, 0.9 * p.links().standingHipHeight(), 70);
-    p.trunkLeans(p.angle(Setting.TRUNK_LEAN, 70));
+    p.trunkLeans(p.angle(Setting.TRUNK_LEAN, 75));
     p.spine();
-    Bodies.kneesBent(p, p.angle(Setting.KNEE_BEND, 25));
+    Bodies.kneesBent(p, p.angle(Setting.KNEE_BEND, 30));
     Bodies.square(p);
     Bodies.handOnBench(p, leans, p.value(Setting.BENCH_HEIGHT, Rests.BENCH_HEIGHT));
-    p.ratherBalancedOver(0.06, 2);
+    // More weight than the feet can balance: the hand takes the rest.
+    p.balancedOver(0.15);
     p.exactly(JointId.FOREARM, works, "rotation", 80);
-    p.usually(JointId.SHOULDER, works, "flexion", p.between(70, -20), Posture.EASY);
-    p.usually(JointId.SHOULDER, works, "abduction", p.between(5, 15), Posture.EASY);
-    double raise = p.angle(Setting.RAISE, 90);
+    p.usually(JointId.SHOULDER, works, "flexion", p.between(70, -20), 0.2);
+    p.usually(JointId.SHOULDER, works, "abduction", p.between(5, 12), 1);
+    double raise = p.angle(Setting.RAISE, 85);
     if (p.isStart()) {
       Hands.hang(p, works);
     } else if (p.isFinish()) {
       Hands.armRaised(p, works, raise);
       p.usually(JointId.ELBOW, works, "flexion", 95, Posture.EASY);
-      Pulls.forearmUpright(p, works, 3);
+      Pulls.forearmUpright(p, works, 1);
     }
     Pulls.straightWay(p, works);
   }

@@ -62,7 +62,7 @@ public final class PullUp extends Lift<PullUp>
         p.grip(Grip.OVERHAND));
     p.on(new FixedBar());
     p.exactlyRadians(JointId.KNEE, "flexion", p.angle(Setting.KNEE_BEND, 60));
-    p.usually(JointId.HIP, "flexion", p.between(0, 10), 0.3);
+    p.usually(JointId.HIP, "flexion", p.between(0, 10), 0.05);
     p.usually(JointId.ANKLE, "flexion", -25, 0.1);
     p.usually(JointId.SHOULDER, "flexion", p.between(165, 30), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(10, 40), Posture.EASY);
@@ -71,6 +71,7 @@ public final class PullUp extends Lift<PullUp>
       Hands.straight(p);
     } else if (p.isFinish()) {
       Pulls.chinOver(p, height);
+      p.ratherTrunkLeans(Math.toRadians(-25), 1);
     }
   }
 }

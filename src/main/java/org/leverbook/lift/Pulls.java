@@ -12,6 +12,12 @@ final class Pulls {
 
   private Pulls() {}
 
+  /** The shoulder blades come together on the way, as a coach asks for in a row. */
+  static void bladesTogether(Posture p) {
+    p.usually(JointId.SHOULDER_GIRDLE, "rotation", p.between(4, -18), 2);
+    p.usually(JointId.SHOULDER_GIRDLE, "abduction", p.between(3, 1), 1);
+  }
+
   /** Straight arms hang under the shoulders, seen from the side. */
   static void hangingArms(Posture p) {
     Hands.straight(p);
@@ -78,15 +84,14 @@ final class Pulls {
    *
    * @param p the posture
    * @param pulley in the world, metres
+   * @param shoulders their height, roughly, metres
    */
-  static void reachTo(Posture p, Vector3D pulley) {
+  static void reachTo(Posture p, Vector3D pulley, double shoulders) {
+    Vector3D line = new Vector3D(pulley.getX(), pulley.getY() - shoulders, 0).normalize();
+    Vector3D off = new Vector3D(-line.getY(), line.getX(), 0);
     for (Side side : p.sides()) {
-      Feature shoulder = p.joint(JointId.SHOULDER, side);
-      Feature hand = p.place(Site.HAND, side);
-      // Square to a line from a usual shoulder to the pulley.
-      double height = pulley.getY() - p.links().standingHipHeight();
-      Vector3D line = new Vector3D(pulley.getX(), 0.25 * height, 0).normalize();
-      p.statements().ratherTogether(hand, shoulder, new Vector3D(-line.getY(), line.getX(), 0), 1);
+      p.statements()
+          .ratherTogether(p.place(Site.HAND, side), p.joint(JointId.SHOULDER, side), off, 4);
     }
   }
 
@@ -112,7 +117,7 @@ final class Pulls {
    * @param height of the bar, metres
    */
   static void chinOver(Posture p, double height) {
-    p.atHeight(JointId.HEAD, height + 0.08, "over the bar");
+    p.atHeight(JointId.HEAD, height + 0.05, "over the bar");
   }
 
   /** The hands are beside the forehead and a little ahead of it. */
@@ -129,29 +134,28 @@ final class Pulls {
     }
   }
 
-  /** Upper arms and forearms go straight out to the sides, seen from above. */
+  /** Upper arms go straight out to the sides, seen from above. */
   static void armsAcross(Posture p) {
     for (Side side : p.sides()) {
       Feature arm = p.direction(side.of("upper arm"), Vector3D.PLUS_J);
       p.statements().leans("the " + side.of("upper arm"), "straight out", arm, Vector3D.PLUS_I, 0);
-      Feature forearm = p.direction(side.of("forearm"), Vector3D.PLUS_J);
-      p.statements().rather(forearm, Vector3D.PLUS_I, 0, 1);
     }
+    p.usually(JointId.SHOULDER, "rotation", 25, 0.3);
   }
 
   /** Arms crossed on the chest, as a wish. */
   static void armsCrossed(Posture p) {
     p.usually(JointId.SHOULDER, "flexion", 35, 0.1);
     p.usually(JointId.SHOULDER, "abduction", 0, 0.1);
-    p.usually(JointId.SHOULDER, "rotation", 60, 0.1);
-    p.usually(JointId.ELBOW, "flexion", 125, 0.1);
+    p.usually(JointId.SHOULDER, "rotation", 50, 0.3);
+    p.usually(JointId.ELBOW, "flexion", 125, 0.5);
     for (Side side : p.sides()) {
       Feature hand = p.place(Site.HAND, side);
       Feature chest = p.place(Site.UPPER_CHEST, side);
       for (Vector3D d : List.of(Vector3D.PLUS_I, Vector3D.PLUS_J)) {
-        p.statements().ratherTogether(hand, chest, d, 2);
+        p.statements().ratherTogether(hand, chest, d, 1);
       }
-      p.statements().rather(hand, Vector3D.PLUS_K, -side.sign() * 0.05, 2);
+      p.statements().rather(hand, Vector3D.PLUS_K, side.sign() * 0.02, 0.5);
     }
   }
 

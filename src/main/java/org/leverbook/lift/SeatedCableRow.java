@@ -66,11 +66,13 @@ public final class SeatedCableRow extends Lift<SeatedCableRow>
             0);
     Weights.cable(p, 0.5, pulley, Grasps.BOTH_HANDS);
     p.usually(JointId.SHOULDER, "flexion", p.between(60, -25), Posture.EASY);
-    p.usually(JointId.SHOULDER, "abduction", p.between(0, 10), Posture.EASY);
+    p.usually(JointId.SHOULDER, "abduction", p.between(0, 8), 0.3);
+    p.usually(JointId.SHOULDER, "rotation", 15, 0.3);
     p.usually(JointId.ELBOW, "flexion", p.between(0, 95), Posture.EASY);
+    Pulls.bladesTogether(p);
     if (p.isStart()) {
       Hands.straight(p);
-      Pulls.reachTo(p, pulley);
+      Pulls.reachTo(p, pulley, seat + 0.1 + Bodies.trunk(p));
     } else if (p.isFinish()) {
       Pulls.touchTrunk(p, 0.03);
       Pulls.alongTrunk(p, 0.12);

@@ -64,10 +64,11 @@ public final class SitUp extends Lift<SitUp>
     if (p.isStart()) {
       p.exactlyRadians(JointId.KNEE, "flexion", knees);
       p.atHeight(Site.BUTTOCK, 0, "the floor").atHeight(Site.UPPER_BACK_LOW, 0, "the floor");
-      p.rounded(0);
     } else if (p.isFinish()) {
-      p.atHeight(Site.SITTING_BONE, 0, "the floor").trunkLeans(lean).rounded(round);
+      p.atHeight(Site.SITTING_BONE, 0, "the floor").trunkLeans(lean);
     }
+    // The spine curls before the hips do most of the way.
+    p.rounded(round * Math.sin(p.share() * Math.PI / 2));
     Bodies.hipsStraight(p);
   }
 }

@@ -1,6 +1,7 @@
 package org.leverbook.support;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -27,6 +28,9 @@ public record LimbRest(
   /** How far a part may be off the face and still rest on it, metres: rounding of a solver. */
   private static final double TOUCHES = 1e-3;
 
+  /** How far a face is drawn beyond the parts that rest on it, metres. */
+  private static final double BESIDE = 0.10;
+
   /**
    * A part of a limb.
    *
@@ -38,6 +42,22 @@ public record LimbRest(
   /** Keeps its own copy. */
   public LimbRest {
     spots = List.copyOf(spots);
+  }
+
+  /**
+   * The two ends of its face, seen from the side, as far as it is drawn.
+   *
+   * @param where where the body is
+   * @return a hand's breadth ahead of and behind the parts that rest on it, in the world, metres
+   */
+  public List<Vector3D> ends(Placement where) {
+    DoubleSummaryStatistics along =
+        spots.stream()
+            .mapToDouble(s -> where.at(where.tree().place(s.site(), s.side())).getX())
+            .summaryStatistics();
+    return List.of(
+        new Vector3D(along.getMin() - BESIDE, height, 0),
+        new Vector3D(along.getMax() + BESIDE, height, 0));
   }
 
   @Override
