@@ -207,8 +207,9 @@ final class Bodies {
    * Knees and body straight, or the hips at a height of their own.
    *
    * @param p the posture
+   * @param sideways whether the hips sag or rise to the side, not by bending
    */
-  static void straightOrHips(Posture p) {
+  static void straightOrHips(Posture p, boolean sideways) {
     p.exactly(JointId.KNEE, "flexion", 0);
     p.spine();
     if (p.isSet(Setting.HIP_HEIGHT)) {
@@ -219,7 +220,8 @@ final class Bodies {
               new Feature.Point(p.body().tree().indexOf("pelvis"), Vector3D.ZERO),
               new Vector3D(0, p.value(Setting.HIP_HEIGHT, 0.4), 0),
               List.of(Vector3D.PLUS_J));
-    } else {
+    }
+    if (sideways || !p.isSet(Setting.HIP_HEIGHT)) {
       p.exactly(JointId.HIP, "flexion", 0);
     }
   }
@@ -295,7 +297,9 @@ final class Bodies {
               new Vector3D(0, FOOT_EDGE, 0),
               List.of(Vector3D.PLUS_J));
     }
-    if (!p.isSet(Setting.HIP_HEIGHT)) {
+    if (p.isSet(Setting.HIP_HEIGHT)) {
+      p.statements().usually("side bend", 0, 0.1);
+    } else {
       p.statements().exactly("side bend", 0);
     }
     // The weight is a little behind the middle of the foot, the forearm points ahead.
@@ -332,7 +336,7 @@ final class Bodies {
 
   /** Between start and finish the hips rise or sink evenly. */
   static void hipsStraight(Posture p) {
-    p.straight("the hips", p.joint(JointId.HIP, Side.RIGHT), List.of(Vector3D.PLUS_J));
+    p.straight("the hips", p.joint(JointId.HIP, Side.RIGHT));
   }
 
   /**
@@ -379,6 +383,15 @@ final class Bodies {
     p.usually(JointId.KNEE, side, "flexion", p.between(45, 15), Posture.EASY);
     p.usually(JointId.HIP, side, "flexion", p.between(-10, 25), Posture.EASY);
     p.usually(JointId.ANKLE, side, "flexion", p.between(-10, 5), 0.1);
+  }
+
+  /** Hanging arms and shoulders keep still while the legs walk. */
+  static void armsStill(Posture p) {
+    p.usually(JointId.SHOULDER, "flexion", 3, 1).usually(JointId.SHOULDER, "abduction", 7, 1);
+    p.usually(JointId.SHOULDER, "rotation", 0, 1);
+    for (String axis : List.of("flexion", "abduction", "rotation")) {
+      p.usually(JointId.SHOULDER_GIRDLE, axis, 0, 2);
+    }
   }
 
   /** One side, and the other as well where both go alike. */

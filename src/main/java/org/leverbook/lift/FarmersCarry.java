@@ -69,5 +69,6 @@ public final class FarmersCarry extends Lift<FarmersCarry>
     Bodies.level(p);
     Bodies.swings(p, works, p.value(Setting.STEP_LENGTH, 0.35 * p.links().stature()));
     Hands.hang(p);
+    Bodies.armsStill(p);
   }
 }

@@ -48,7 +48,7 @@ public final class Plank extends Lift<Plank>
   void say(Posture p) {
 
     p.roughly(0.85, 0.35, 80);
-    Bodies.straightOrHips(p);
+    Bodies.straightOrHips(p, false);
     Props.toesOnFloor(p, 0);
     Bodies.forearmsDown(p, p.sides());
     for (Side side : p.sides()) {

@@ -104,10 +104,7 @@ final class Pulls {
 
   /** Between start and finish one hand goes straight, seen from the side. */
   static void straightWay(Posture p, Side side) {
-    p.straight(
-        "the " + side.of("hand"),
-        p.place(Site.HAND, side),
-        List.of(Vector3D.PLUS_I, Vector3D.PLUS_J));
+    p.straight("the " + side.of("hand"), p.place(Site.HAND, side));
   }
 
   /**

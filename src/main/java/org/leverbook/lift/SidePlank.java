@@ -54,7 +54,7 @@ public final class SidePlank extends Lift<SidePlank>
   void say(Posture p) {
 
     Side down = setup().side().orElse(Side.RIGHT);
-    Bodies.straightOrHips(p);
+    Bodies.straightOrHips(p, true);
     Bodies.onEdgeOfFoot(p, down);
     Bodies.forearmsDown(p, List.of(down));
     p.statements()
