@@ -13,6 +13,7 @@ import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
 import org.leverbook.figure.Ink.Pen;
 import org.leverbook.statics.Reaction;
+import org.leverbook.support.LimbRest;
 import org.leverbook.support.Pad;
 import org.leverbook.support.Support;
 
@@ -23,6 +24,12 @@ final class SupportInk {
   private static final double CUSHION = 0.05;
 
   private static final double ARROW = 60;
+
+  /** Two points this close look like one, metres. */
+  private static final double NEAR = 0.01;
+
+  private static final String RIGHT = "right ";
+  private static final String LEFT = "left ";
 
   private final SideView view;
   private final FigureStyle style;
@@ -40,21 +47,25 @@ final class SupportInk {
     for (Support support : view.position().supports()) {
       // What is longer than any cushion is floor.
       if (support instanceof Pad pad && pad.length() < 3) {
-        List<Vector3D> ends = pad.ends(view.position().placement());
-        Vector3D back = pad.facing().scalarMultiply(-CUSHION);
-        Path2D slab = new Path2D.Double();
-        move(slab, ends.get(0), true);
-        move(slab, ends.get(1), false);
-        move(slab, ends.get(1).add(back), false);
-        move(slab, ends.get(0).add(back), false);
-        slab.closePath();
-        ink.add(
-            new Group(
-                Map.of("class", "pad", "data-source", pad.source()),
-                List.of(new Form(slab, style.metal(), 0.35, Pen.solid(style.metal(), 1.4)))));
+        ink.add(slab(pad.source(), pad.ends(view.position().placement()), pad.facing()));
+      } else if (support instanceof LimbRest rest && rest.height() > 0) {
+        ink.add(slab(rest.source(), rest.ends(view.position().placement()), Vector3D.PLUS_J));
       }
     }
     return ink;
+  }
+
+  private Ink slab(String source, List<Vector3D> ends, Vector3D facing) {
+    Vector3D back = facing.scalarMultiply(-CUSHION);
+    Path2D slab = new Path2D.Double();
+    move(slab, ends.get(0), true);
+    move(slab, ends.get(1), false);
+    move(slab, ends.get(1).add(back), false);
+    move(slab, ends.get(0).add(back), false);
+    slab.closePath();
+    return new Group(
+        Map.of("class", "pad", "data-source", source),
+        List.of(new Form(slab, style.metal(), 0.35, Pen.solid(style.metal(), 1.4))));
   }
 
   private void move(Path2D path, Vector3D point, boolean first) {
@@ -95,7 +106,7 @@ final class SupportInk {
       labels.add(
           new Label(
               List.of(
-                  reaction.source() + ": " + reaction.on(),
+                  reaction.source() + ": " + name(reaction),
                   String.format(Locale.ROOT, "%.0f N", reaction.force().getNorm())),
               style.label(),
               style.bone(),
@@ -110,11 +121,33 @@ final class SupportInk {
     return new Point2D.Double(tip.getX() - ARROW * seen.getX(), tip.getY() + ARROW * seen.getY());
   }
 
-  /** The floor's push under the feet has its own mark. */
+  /** The floor's push under the feet has its own mark; of two alike the left one stays hidden. */
   private List<Reaction> shown() {
-    return view.position().supportForces().stream()
-        .filter(r -> !r.source().equals("floor"))
-        .filter(r -> BodyOutline.seen(r.force()).getNorm() > 1)
-        .toList();
+    List<Reaction> all =
+        view.position().supportForces().stream()
+            .filter(r -> !r.source().equals("floor"))
+            .filter(r -> BodyOutline.seen(r.force()).getNorm() > 1)
+            .toList();
+    return all.stream().filter(r -> !r.on().startsWith(LEFT) || !hasTwin(r, all)).toList();
+  }
+
+  /** As in "each foot" where both sides look the same from the side. */
+  private String name(Reaction reaction) {
+    String on = reaction.on();
+    boolean both = on.startsWith(RIGHT) && hasTwin(reaction, view.position().supportForces());
+    return both ? "each " + on.substring(RIGHT.length()) : on;
+  }
+
+  private static boolean hasTwin(Reaction one, List<Reaction> all) {
+    String part = one.on().replaceFirst("^(right|left) ", "");
+    return all.stream()
+        .anyMatch(
+            r ->
+                !r.on().equals(one.on())
+                    && r.source().equals(one.source())
+                    && r.on().replaceFirst("^(right|left) ", "").equals(part)
+                    && BodyOutline.seen(r.point()).distance(BodyOutline.seen(one.point())) < NEAR
+                    && BodyOutline.seen(r.force()).distance(BodyOutline.seen(one.force()))
+                        < 0.01 * one.force().getNorm());
   }
 }

@@ -67,6 +67,7 @@ public final class LatPulldown extends Lift<LatPulldown>
     p.usually(JointId.SHOULDER, "flexion", p.between(150, 20), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(20, 45), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(5, 120), Posture.EASY);
+    p.usually(JointId.SHOULDER, "rotation", p.between(10, -20), Posture.EASY);
     if (p.isStart()) {
       p.exactly(JointId.ELBOW, "flexion", 5);
       // The handle hangs under the pulley.
@@ -86,7 +87,7 @@ public final class LatPulldown extends Lift<LatPulldown>
               "the upper chest",
               p.place(Site.HAND, Side.RIGHT),
               p.place(Site.UPPER_CHEST, Side.RIGHT),
-              new Vector3D(0.04, 0.06, 0),
+              new Vector3D(0.05, 0.10, 0),
               List.of(Vector3D.PLUS_I, Vector3D.PLUS_J));
     }
     Hands.straightWay(p);

@@ -10,6 +10,21 @@ final class PullLifts {
   private PullLifts() {}
 
   static List<Function<Person, Lift<?>>> all() {
-    return List.of(LatPulldown::of);
+    return List.of(
+        BentOverRow::of,
+        OneArmRow::of,
+        ChestSupportedRow::of,
+        SeatedCableRow::of,
+        InvertedRow::of,
+        LatPulldown::of,
+        PullUp::of,
+        FacePull::of,
+        RearDeltFly::of,
+        Shrug::of,
+        Plank::of,
+        SidePlank::of,
+        SitUp::of,
+        CableChop::of,
+        FarmersCarry::of);
   }
 }

@@ -40,6 +40,8 @@ public enum Setting {
   PAD_HEIGHT("pad height", 0, 2, false),
   /** Tilt of a bench: 0 flat, 90 degrees upright. */
   BENCH_ANGLE("bench angle", 0, 95, true),
+  /** Height of a bench that a hand rests on. */
+  BENCH_HEIGHT("bench height", 0.2, 1, false),
   /** Height of the seat. */
   SEAT_HEIGHT("seat height", 0.1, 1.1, false),
   /** Height of the last pulley. */

@@ -126,6 +126,24 @@ public final class With {
   }
 
   /**
+   * Its bench can be higher or lower.
+   *
+   * @param <L> the lift
+   */
+  public interface BenchHeight<L> {
+    /**
+     * With the bench at this height.
+     *
+     * @param value a length
+     * @return the changed lift
+     * @throws org.leverbook.quantity.Refused if it is missing or makes no sense
+     */
+    default L benchHeight(Quantity<Length> value) {
+      return Lift.said(this, Setting.BENCH_HEIGHT, Setting.BENCH_HEIGHT.ofLength(value));
+    }
+  }
+
+  /**
    * Its seat can be higher or lower.
    *
    * @param <L> the lift
