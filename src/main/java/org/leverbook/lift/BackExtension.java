@@ -64,7 +64,7 @@ public final class BackExtension extends Lift<BackExtension>
         .inclined(
             "the legs", p.joint(JointId.ANKLE, Side.RIGHT), p.joint(JointId.HIP, Side.RIGHT), legs);
     p.spine();
-    p.on(pad("thigh pad", behind, 0.4, Site.HIP_CREASE, Site.THIGH));
+    p.on(pad("thigh pad", behind, 0.6, Site.HIP_CREASE, Site.THIGH));
     p.on(pad("heel roller", behind.negate(), 0.1, Site.ANKLE));
     p.on(pad("foot plate", along, 0.4, Site.HEEL, Site.BALL_OF_FOOT));
     Weights.handsOrNothing(p);

@@ -1,13 +1,16 @@
 package org.leverbook.lift;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
+import org.leverbook.quantity.Refused;
 import org.leverbook.solve.Feature;
 import org.leverbook.support.Floor;
 import org.leverbook.support.Footing;
@@ -135,12 +138,22 @@ final class Feet {
       return 0;
     }
     Vector3D heel = soles(p, side).findFirst().orElseThrow().place();
+    UnivariateFunction off =
+        angle -> above(heel, hinge, angle) - lowest(p, side, hinge, angle) - heels;
+    double steepest = heels > 0 ? Math.PI / 2.2 : -Math.PI / 4;
+    if (off.value(steepest) * heels < 0) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "With a foot of %.1f cm the heel cannot stand %.1f cm %s the ball: at most about %.0f"
+                  + " cm.",
+              100 * p.links().footLength(),
+              100 * Math.abs(heels),
+              heels > 0 ? "above" : "below",
+              100 * Math.abs(off.value(steepest) + heels)));
+    }
     return new BracketingNthOrderBrentSolver(1e-12, 5)
-        .solve(
-            100,
-            angle -> above(heel, hinge, angle) - lowest(p, side, hinge, angle) - heels,
-            heels > 0 ? 0 : -Math.PI / 4,
-            heels > 0 ? Math.PI / 2.2 : 0);
+        .solve(100, off, Math.min(0, steepest), Math.max(0, steepest));
   }
 
   /** The points of a sole that go with the foot itself; the heel comes first. */

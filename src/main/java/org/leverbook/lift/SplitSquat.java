@@ -15,8 +15,11 @@ public final class SplitSquat extends Lift<SplitSquat>
         With.HoldsDumbbells<SplitSquat>,
         Can.OneSided<SplitSquat> {
 
-  /** How high the rear heel stands at the bottom, metres: common practice, no source. */
-  private static final double REAR_HEEL = 0.145;
+  /**
+   * How high the rear heel stands at the bottom, as a share of foot length: common practice, no
+   * source.
+   */
+  private static final double REAR_HEEL = 0.53;
 
   /** The front foot carries this share: common practice, no source. */
   private static final double ON_FRONT = 0.50;
@@ -71,7 +74,12 @@ public final class SplitSquat extends Lift<SplitSquat>
     double half = p.value(Setting.STEP_LENGTH, 0.44 * p.links().stature()) / 2;
     double aside = 1.1 * p.links().hipHalfWidth();
     Feet.foot(p, front, new Vector3D(half, 0, front.sign() * aside), Math.toRadians(5), 0);
-    Feet.foot(p, rear, new Vector3D(-half, 0, rear.sign() * aside), 0, p.between(0.09, REAR_HEEL));
+    Feet.foot(
+        p,
+        rear,
+        new Vector3D(-half, 0, rear.sign() * aside),
+        0,
+        p.between(0.09, REAR_HEEL * p.links().footLength()));
     Feet.ground(p, Map.of(Side.RIGHT, 0.0, Side.LEFT, 0.0));
     double depth = p.angle(Setting.DEPTH, -15);
     p.spine();
