@@ -31,6 +31,12 @@ final class Taken {
               "80 kg and 178 cm, 70 kg; conventional with knees at 65 degrees from the floor, Romanian"
                   + " at 15 degrees with the bar 40 cm up. With 140 kg the conventional knee moment is"
                   + " small and of the other sign (5 N m)."),
+          entry(
+              "B10",
+              "Both angles counted from the level; 80 kg and 178 cm; squat with 180 kg low on the"
+                  + " back, stopped at the printed thigh angle; deadlift with 200 kg on its way up at"
+                  + " the printed thigh angle. On the way up from a level thigh our squat is more"
+                  + " upright there (57 degrees), outside the band."),
           entry("B11", "80 kg and 178 cm, 140 kg, knee bend 65 degrees at lift-off."),
           entry(
               "B12",
