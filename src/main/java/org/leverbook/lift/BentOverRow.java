@@ -55,8 +55,8 @@ public final class BentOverRow extends Lift<BentOverRow>
 
     Weights.bar(p, 0.5, Site.HAND);
     Stands.bentOver(p, 65, 25);
-    Hands.apart(
-        p, p.value(Setting.GRIP_WIDTH, 2.7 * p.links().shoulderHalfWidth()), p.grip(Grip.OVERHAND));
+    Grip grip = p.grip(Grip.OVERHAND);
+    Hands.apart(p, Pulls.width(p, grip, 2.7 * p.links().shoulderHalfWidth()), grip);
     p.usually(JointId.SHOULDER, "flexion", p.between(65, -30), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(5, 40), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(0, 100), Posture.EASY);

@@ -215,8 +215,8 @@ final class Bodies {
     if (p.isSet(Setting.HIP_HEIGHT)) {
       p.statements()
           .along(
-              "the hips",
-              "their height",
+              "the middle of the hips",
+              "its height",
               new Feature.Point(p.body().tree().indexOf("pelvis"), Vector3D.ZERO),
               new Vector3D(0, p.value(Setting.HIP_HEIGHT, 0.4), 0),
               List.of(Vector3D.PLUS_J));
@@ -282,8 +282,8 @@ final class Bodies {
             Vector3D.ZERO,
             List.of(Vector3D.PLUS_I, Vector3D.PLUS_K))
         .together(
-            "the feet",
-            "each other",
+            "the " + up.of("foot"),
+            "the other foot",
             p.place(Site.FOOT, up),
             p.place(Site.FOOT, down),
             new Vector3D(0, 2 * FOOT_EDGE, 0),
@@ -336,7 +336,7 @@ final class Bodies {
 
   /** Between start and finish the hips rise or sink evenly. */
   static void hipsStraight(Posture p) {
-    p.straight("the hips", p.joint(JointId.HIP, Side.RIGHT));
+    p.straight("the hip", p.joint(JointId.HIP, Side.RIGHT));
   }
 
   /**

@@ -52,12 +52,8 @@ public final class InvertedRow extends Lift<InvertedRow>
 
     double height = p.value(Setting.BAR_HEIGHT, 0.43 * p.links().stature());
     Bodies.straightOnHeels(p, height, p.value(Setting.STEP_HEIGHT, 0));
-    Hands.onBar(
-        p,
-        0,
-        height,
-        p.value(Setting.GRIP_WIDTH, 3.4 * p.links().shoulderHalfWidth()),
-        p.grip(Grip.OVERHAND));
+    Grip grip = p.grip(Grip.OVERHAND);
+    Hands.onBar(p, 0, height, Pulls.width(p, grip, 3.4 * p.links().shoulderHalfWidth()), grip);
     Pulls.bladesTogether(p);
     p.on(new FixedBar());
     p.usually(JointId.SHOULDER, "flexion", p.between(80, 0), Posture.EASY);

@@ -59,8 +59,8 @@ public final class LatPulldown extends Lift<LatPulldown>
     Rests.seated(p, seat, lean);
     p.spine(-5);
     p.on(Pad.thighs());
-    double width = p.value(Setting.GRIP_WIDTH, 3 * p.links().shoulderHalfWidth());
-    Hands.apart(p, width, p.grip(Grip.OVERHAND));
+    Grip grip = p.grip(Grip.OVERHAND);
+    Hands.apart(p, Pulls.width(p, grip, 3 * p.links().shoulderHalfWidth()), grip);
     Vector3D pulley =
         new Vector3D(p.value(Setting.PULLEY_AHEAD, 0.10), p.value(Setting.PULLEY_HEIGHT, 2.2), 0);
     Weights.cable(p, 0.5, pulley, Grasps.BOTH_HANDS);

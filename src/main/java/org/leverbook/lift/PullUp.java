@@ -54,12 +54,8 @@ public final class PullUp extends Lift<PullUp>
     p.roughly(-0.05, hips, p.between(0, -15));
     p.balancedOver(0);
     p.spine(-5);
-    Hands.onBar(
-        p,
-        0,
-        height,
-        p.value(Setting.GRIP_WIDTH, 2.8 * p.links().shoulderHalfWidth()),
-        p.grip(Grip.OVERHAND));
+    Grip grip = p.grip(Grip.OVERHAND);
+    Hands.onBar(p, 0, height, Pulls.width(p, grip, 2.8 * p.links().shoulderHalfWidth()), grip);
     p.on(new FixedBar());
     p.exactlyRadians(JointId.KNEE, "flexion", p.angle(Setting.KNEE_BEND, 60));
     p.usually(JointId.HIP, "flexion", p.between(0, 10), 0.05);

@@ -12,6 +12,13 @@ final class Pulls {
 
   private Pulls() {}
 
+  /** The usual width between the hands: narrower where palms are turned in or up. */
+  static double width(Posture p, Grip grip, double overhand) {
+    double usual = Hands.usualWidth(p);
+    return p.value(
+        Setting.GRIP_WIDTH, grip == Grip.OVERHAND ? overhand : Math.min(usual, overhand));
+  }
+
   /** The shoulder blades come together on the way, as a coach asks for in a row. */
   static void bladesTogether(Posture p) {
     p.usually(JointId.SHOULDER_GIRDLE, "rotation", p.between(4, -18), 2);
@@ -23,8 +30,8 @@ final class Pulls {
     Hands.straight(p);
     p.statements()
         .together(
-            "the hands",
-            "under the shoulders",
+            "the hand",
+            "its place under the shoulder",
             p.place(Site.HAND, Side.RIGHT),
             p.joint(JointId.SHOULDER, Side.RIGHT),
             Vector3D.ZERO,
@@ -167,15 +174,15 @@ final class Pulls {
     Vector3D across = new Vector3D(Math.sin(turn), 0, Math.cos(turn));
     p.statements()
         .together(
-            "the hands",
+            "the right hand",
             "the handle",
             right,
             p.place(Site.HAND, Side.LEFT),
             across.scalarMultiply(0.08),
             List.of(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K))
         .together(
-            "the hands",
-            "ahead of the chest",
+            "the right hand",
+            "its place ahead of the chest",
             right,
             p.place(Site.CHEST, Side.MIDLINE),
             across.scalarMultiply(0.04),

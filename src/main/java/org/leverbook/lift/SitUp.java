@@ -65,7 +65,9 @@ public final class SitUp extends Lift<SitUp>
       p.exactlyRadians(JointId.KNEE, "flexion", knees);
       p.atHeight(Site.BUTTOCK, 0, "the floor").atHeight(Site.UPPER_BACK_LOW, 0, "the floor");
     } else if (p.isFinish()) {
-      p.atHeight(Site.SITTING_BONE, 0, "the floor").trunkLeans(lean);
+      // Leaning back more than half-way the weight is on the back of the seat.
+      Site seat = lean < -Math.PI / 4 ? Site.BUTTOCK : Site.SITTING_BONE;
+      p.atHeight(seat, 0, "the floor").trunkLeans(lean);
     }
     // The spine curls before the hips do most of the way.
     p.rounded(round * Math.sin(p.share() * Math.PI / 2));

@@ -392,7 +392,10 @@ class PullLiftsTest {
             "lower chest",
             "or less"),
         refused(
-            () -> BentOverRow.of(MAN).trunkLean(deg(115)).start(), "bent-over row", "trunk lean"),
+            () -> SitUp.of(MAN).kneeBend(deg(55)).start(),
+            "sit-up at 0 %",
+            "ankle",
+            "knee bend 55"),
         refused(() -> Shrug.of(MAN).shrug(deg(60)), "shrug", "60", "40"),
         refused(() -> CableChop.of(MAN).working(Side.MIDLINE), "one side works", "LEFT or RIGHT"));
   }
