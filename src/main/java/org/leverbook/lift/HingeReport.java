@@ -108,7 +108,7 @@ record HingeReport(
     Set<String> ofLoads = balanceNotes();
     notes.addAll(ofLoads);
     double overlap = shinBeyondBar();
-    if (overlap > 0) {
+    if (overlap > 0 && hinge.bar().mass() > 0) {
       notes.add(
           String.format(
               Locale.ROOT,
