@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.leverbook.display.Caution;
 import org.leverbook.load.Barbell;
 import org.leverbook.load.Inertia;
 import org.leverbook.load.Load;
 import org.leverbook.statics.Fact;
 import org.leverbook.statics.Position;
+import org.leverbook.statics.Reaction;
 
 /** What stands above and below the picture of a position. */
 final class Caption {
@@ -18,15 +20,23 @@ final class Caption {
   private Caption() {}
 
   static String title(SideView view) {
-    Position position = view.position();
-    String held =
-        view.holdsSomething()
-            ? position.loads().stream()
-                .filter(l -> !(l instanceof Barbell bar) || bar.kilograms() > 0)
-                .map(Load::description)
-                .collect(Collectors.joining(", "))
-            : "nothing held";
-    return capital(position.name()) + (held.isEmpty() ? "" : ": " + held);
+    String held = held(view);
+    return name(view) + (held.isEmpty() ? "" : ": " + held);
+  }
+
+  static String name(SideView view) {
+    return capital(view.position().name());
+  }
+
+  /** What is lifted; what masses set against being moved is no thing of its own. */
+  static String held(SideView view) {
+    return view.holdsSomething()
+        ? view.position().loads().stream()
+            .filter(l -> !(l instanceof Inertia))
+            .filter(l -> !(l instanceof Barbell bar) || bar.kilograms() > 0)
+            .map(Load::description)
+            .collect(Collectors.joining(", "))
+        : "nothing held";
   }
 
   static String person(SideView view) {
@@ -87,39 +97,35 @@ final class Caption {
           : "Nothing is held, so no arms are drawn: the line is that of the body's own weight, through its centre of"
               + " mass, and each joint carries only its share of it.";
     }
-    String line = view.line().source();
     return "Arms run from the joint square onto the line of force of the "
-        + line
+        + view.line().source()
         + ", to scale; each moment is that of "
         + together(view.position())
-        + " together, in N·m.";
+        + ".";
   }
 
-  /** Everything that a moment is made of, as in "the bar and of the body's own weight". */
+  /** Everything that a moment is made of, by the names that labels and tables use. */
   private static String together(Position position) {
-    List<String> parts =
-        new ArrayList<>(
-            position.loads().stream()
-                .filter(l -> !(l instanceof Inertia))
-                .map(l -> "the " + l.source())
-                .distinct()
-                .toList());
-    String last = "the body's own weight";
-    if (padded(position)) {
-      parts.add(last);
-      last = "the supports";
+    List<String> sources =
+        Stream.concat(
+                position.loads().stream()
+                    .filter(l -> !(l instanceof Inertia))
+                    .filter(l -> !l.forces(position.placement()).isEmpty())
+                    .map(Load::source),
+                position.supportForces().stream()
+                    .map(Reaction::source)
+                    .filter(source -> !source.equals("floor")))
+            .distinct()
+            .toList();
+    boolean moves = position.loads().stream().anyMatch(Inertia.class::isInstance);
+    if (sources.size() == 1 && !moves) {
+      return "the " + sources.get(0) + " and of the body's own weight together, in N·m";
     }
-    if (position.loads().stream().anyMatch(Inertia.class::isInstance)) {
-      parts.add(last);
-      last = "what the masses set against being moved";
-    }
-    return parts.size() == 1 && last.startsWith("the body")
-        ? parts.get(0) + " and of " + last
-        : String.join(", ", parts) + " and " + last;
-  }
-
-  private static boolean padded(Position position) {
-    return position.supportForces().stream().anyMatch(r -> !r.source().equals("floor"));
+    return "everything together, in N·m: "
+        + String.join(", ", sources)
+        + (moves
+            ? ", body weight and inertia, which is what masses set against being sped up"
+            : " and body weight");
   }
 
   private static Optional<String> missing(SideView view) {

@@ -80,17 +80,30 @@ final class PositionPage {
         WIDTH, height, Caption.title(view), Caption.description(view), attributes, ink);
   }
 
+  /** The title, or where that is too long only the name: what is lifted then stands below. */
+  private String head() {
+    double room = WIDTH - 2 * MARGIN;
+    boolean fits = TextWidths.of(Caption.title(view), style.title(), true) <= room;
+    return fits ? Caption.title(view) : Caption.name(view);
+  }
+
   private List<String> headLines() {
-    return TextWidths.wrapped(Caption.person(view), style.caption(), WIDTH - 2 * MARGIN);
+    List<String> lines = new ArrayList<>();
+    if (!head().equals(Caption.title(view))) {
+      String held = Caption.capital(Caption.held(view));
+      lines.addAll(TextWidths.wrapped(held, style.caption(), WIDTH - 2 * MARGIN));
+    }
+    lines.addAll(TextWidths.wrapped(Caption.person(view), style.caption(), WIDTH - 2 * MARGIN));
+    return lines;
   }
 
   private void heading() {
     double y = MARGIN + style.title();
     double size = style.title();
     double room = WIDTH - 2 * MARGIN;
-    double needed = TextWidths.of(Caption.title(view), size, true);
+    double needed = TextWidths.of(head(), size, true);
     size = needed > room ? size * room / needed : size;
-    ink.add(new Words(Caption.title(view), MARGIN, y, size, true, style.ink(), false));
+    ink.add(new Words(head(), MARGIN, y, size, true, style.ink(), false));
     y += 0.35 * style.title();
     for (String line : headLines()) {
       y += 1.35 * style.caption();

@@ -3,6 +3,7 @@ package org.leverbook.lift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
@@ -12,6 +13,7 @@ import org.leverbook.load.Barbell;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
 import org.leverbook.statics.Fact;
+import org.leverbook.statics.Notes;
 
 /**
  * Tells how a hinge came out: the numbers of its posture, and what was wished, relaxed or assumed.
@@ -72,7 +74,7 @@ record HingeReport(
     return facts;
   }
 
-  List<String> notes() {
+  Notes notes() {
     List<String> notes = new ArrayList<>();
     notes.add(
         String.format(
@@ -103,20 +105,10 @@ record HingeReport(
               knee,
               hip));
     }
-    double foot = hinge.body().links().footLength() * Math.cos(hinge.feet().turnOut());
-    double share = 0.5 + offMiddle / foot;
-    if (share < ON_THE_HEELS) {
-      notes.add(
-          String.format(
-              Locale.ROOT,
-              "The balance is near the heels (%.0f %% of the foot): with %s over the middle of the foot and the"
-                  + " shoulders near above it, the lifter's own weight is behind. A real lifter leans further over a"
-                  + " light bar, or lets it hang further ahead.",
-              100 * share,
-              hinge.bar().mass() > 0 ? "the bar" : "the hands"));
-    }
+    Set<String> ofLoads = balanceNotes();
+    notes.addAll(ofLoads);
     double overlap = shinBeyondBar();
-    if (overlap > 0) {
+    if (overlap > 0 && hinge.bar().mass() > 0) {
       notes.add(
           String.format(
               Locale.ROOT,
@@ -125,7 +117,24 @@ record HingeReport(
               100 * overlap));
     }
     notes.add("The head keeps in line with the trunk; the shoulder girdle hangs at rest.");
-    return notes;
+    return new Notes(notes, ofLoads);
+  }
+
+  /** What is true with this bar only: not with other loads in the same posture. */
+  private Set<String> balanceNotes() {
+    double foot = hinge.body().links().footLength() * Math.cos(hinge.feet().turnOut());
+    double share = 0.5 + offMiddle / foot;
+    if (share < ON_THE_HEELS) {
+      return Set.of(
+          String.format(
+              Locale.ROOT,
+              "The balance is near the heels (%.0f %% of the foot): with %s over the middle of the foot and the"
+                  + " shoulders near above it, the lifter's own weight is behind. A real lifter leans further over a"
+                  + " light bar, or lets it hang further ahead.",
+              100 * share,
+              hinge.bar().mass() > 0 ? "the bar" : "the hands"));
+    }
+    return Set.of();
   }
 
   /**

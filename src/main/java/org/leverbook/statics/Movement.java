@@ -104,17 +104,16 @@ public final class Movement implements Shown {
     Tempo.Instant instant = tempo.at(seconds);
     Position position = still.apply(instant.share());
     String called = String.format(Locale.ROOT, "%s, %.2f s", name, seconds);
-    List<String> notes = new ArrayList<>(position.notes);
-    notes.add(
+    String told =
         String.format(
             Locale.ROOT,
             "Moving: %.2f s into %s, at %.0f %% of the way. Inertia of body and load is counted; a"
                 + " load's mass goes with the places that hold it.",
             seconds,
             tempo.text(),
-            100 * instant.share()));
+            100 * instant.share());
     if (instant.speed() == 0 && instant.acceleration() == 0) {
-      return position.called(called, notes);
+      return position.called(called, position.notes.and(told));
     }
     MovingPose moving = course.at(instant.share()).paced(instant.speed(), instant.acceleration());
     Accelerations accelerations = moving.accelerations();
@@ -126,7 +125,7 @@ public final class Movement implements Shown {
             .changing(load -> load.moving(accelerations))
             .with(inertia.toArray(new Load[0])),
         position.facts(),
-        notes);
+        position.notes.withoutThoseOfLoads().and(told));
   }
 
   private static List<Load> inertia(List<Load> loads, Accelerations moving) {

@@ -34,24 +34,24 @@ public final class Position implements Shown {
   private final Placement placement;
   private final Sums sums;
   private final List<Fact> facts;
-  final List<String> notes;
+  final Notes notes;
 
-  Position(String name, Setting setting, List<Fact> facts, List<String> notes) {
+  Position(String name, Setting setting, List<Fact> facts, Notes notes) {
     this.name = name;
     this.setting = setting;
     this.placement = setting.pose().placed();
     this.sums = new Sums(setting, placement);
     this.facts = List.copyOf(facts);
-    this.notes = List.copyOf(notes);
+    this.notes = notes;
   }
 
-  private Position(String name, Position same, List<String> notes) {
+  private Position(String name, Position same, Notes notes) {
     this.name = name;
     this.setting = same.setting;
     this.placement = same.placement;
     this.sums = same.sums;
     this.facts = same.facts;
-    this.notes = List.copyOf(notes);
+    this.notes = notes;
   }
 
   /**
@@ -75,7 +75,8 @@ public final class Position implements Shown {
       List<Support> supports,
       List<Fact> facts,
       List<String> notes) {
-    return new Position(name, new Setting(body, pose, loads, supports, 1, 4), facts, notes);
+    Setting setting = new Setting(body, pose, loads, supports, 1, 4);
+    return new Position(name, setting, facts, Notes.ofPosture(notes));
   }
 
   /**
@@ -91,8 +92,9 @@ public final class Position implements Shown {
    * @throws Refused if it would tip over; says which way and by how much
    */
   public static Position standing(
-      String name, Body body, Pose pose, List<Load> loads, List<Fact> facts, List<String> notes) {
-    Position position = of(name, body, pose, loads, List.of(new Floor(body)), facts, notes);
+      String name, Body body, Pose pose, List<Load> loads, List<Fact> facts, Notes notes) {
+    Setting setting = new Setting(body, pose, loads, List.of(new Floor(body)), 1, 4);
+    Position position = new Position(name, setting, facts, notes);
     if (!position.held()) {
       throw new Refused(position.holding().sentence());
     }
@@ -132,12 +134,12 @@ public final class Position implements Shown {
   }
 
   /** The same under another name. */
-  Position called(String other, List<String> itsNotes) {
+  Position called(String other, Notes itsNotes) {
     return new Position(other, this, itsNotes);
   }
 
   private Position changed(Setting other) {
-    return new Position(name, other, facts, PositionText.afterChange(notes));
+    return new Position(name, other, facts, notes.afterChange());
   }
 
   /**
@@ -227,12 +229,16 @@ public final class Position implements Shown {
    * @throws Refused if the share is missing or outside
    */
   public Position leaning(Quantity<Dimensionless> share) {
-    return changed(setting.leaning(Ask.share("leaning", share, 0, 1)));
+    return leaning(Ask.share("leaning", share, 0, 1));
+  }
+
+  private Position leaning(double share) {
+    return new Position(name, setting.leaning(share), facts, notes.withoutThoseOfLoads());
   }
 
   /** The same position with eight edges instead of four for each contact's cone of friction. */
   public Position finerFriction() {
-    return changed(setting.finer());
+    return new Position(name, setting.finer(), facts, notes);
   }
 
   /**
@@ -241,7 +247,7 @@ public final class Position implements Shown {
    * @return a row for each joint, and what each pad gives
    */
   public Sheet bothEnds() {
-    return SupportSheets.bothEnds(changed(setting.leaning(0)), changed(setting.leaning(1)));
+    return SupportSheets.bothEnds(leaning(0), leaning(1));
   }
 
   /**
@@ -309,16 +315,12 @@ public final class Position implements Shown {
     return placement;
   }
 
-  /** What is held or pulls. */
+  /** What is held, pulls or resists being moved. */
   public List<Load> loads() {
     return setting.loads();
   }
 
-  /**
-   * What holds the person up or is leaned on.
-   *
-   * @return the supports
-   */
+  /** What holds the person up or is leaned on. */
   public List<Support> supports() {
     return setting.supports();
   }
@@ -383,7 +385,7 @@ public final class Position implements Shown {
    * @return sentences in the coach's words
    */
   public List<String> notes() {
-    return PositionText.withLoads(notes, loads());
+    return PositionText.withLoads(notes.all(), loads());
   }
 
   @Override

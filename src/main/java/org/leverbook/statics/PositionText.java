@@ -11,10 +11,6 @@ import org.leverbook.load.Load;
 /** A position in a dozen lines. */
 final class PositionText {
 
-  private static final String SAME_POSTURE =
-      "Loads or supports were changed after the posture was found: posture, and what is said of it below, are those"
-          + " of the lift as first described.";
-
   private PositionText() {}
 
   static String of(Position position) {
@@ -65,15 +61,5 @@ final class PositionText {
     loads.forEach(load -> load.note().ifPresent(told::add));
     told.addAll(notes);
     return List.copyOf(told);
-  }
-
-  /** The notes of a position whose loads or supports were changed. */
-  static List<String> afterChange(List<String> notes) {
-    if (notes.contains(SAME_POSTURE)) {
-      return notes;
-    }
-    List<String> told = new ArrayList<>(List.of(SAME_POSTURE));
-    told.addAll(notes);
-    return told;
   }
 }

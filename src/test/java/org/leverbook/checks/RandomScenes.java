@@ -25,6 +25,7 @@ import org.leverbook.pose.MovingPose;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
+import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
 
 /** Random people, poses and forces from a seed: the same numbers on every machine. */
@@ -140,7 +141,8 @@ final class RandomScenes {
               new Barbell(between(0, 60), Barbell.STANDARD_PLATE_RADIUS),
               new OneHand(side, between(0, 30)));
       try {
-        held.add(Position.standing("random", body, pose, loads, List.of(), List.of()));
+        held.add(
+            Position.standing("random", body, pose, loads, List.of(), Notes.ofPosture(List.of())));
       } catch (Refused tips) {
         if (tries > 20 * wanted) {
           throw tips;

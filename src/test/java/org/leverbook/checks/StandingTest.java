@@ -18,6 +18,7 @@ import org.leverbook.load.Force;
 import org.leverbook.load.Gravity;
 import org.leverbook.statics.JointMoment;
 import org.leverbook.statics.NetLoads;
+import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
 import org.leverbook.support.Floor;
 
@@ -195,7 +196,7 @@ class StandingTest {
         position.placement().pose(),
         List.of(Barbell.of(kg(kilograms))),
         List.of(),
-        List.of());
+        Notes.ofPosture(List.of()));
   }
 
   private static JointMoment byName(Position position, String joint) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import javax.imageio.ImageIO;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Part;
@@ -19,10 +20,14 @@ import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Illustrator;
 import org.leverbook.lift.Hinge;
+import org.leverbook.load.Band;
 import org.leverbook.load.Barbell;
+import org.leverbook.load.Worn;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
+import org.leverbook.statics.Movement;
 import org.leverbook.statics.Position;
+import org.leverbook.statics.Tempo;
 import org.w3c.dom.Element;
 
 class PositionPictureTest {
@@ -34,6 +39,57 @@ class PositionPictureTest {
 
   private static Position lesson() {
     return Hinge.of(MAN).holding(Barbell.of(Units.kg(140))).hipHeight(Units.cm(58)).start();
+  }
+
+  @Test
+  void the_caption_names_everything_that_a_moment_is_made_of() {
+    Hinge pull = Hinge.of(Person.of(Sex.MALE, Units.kg(85), Units.cm(178)));
+    Position start = pull.holding(Barbell.of(Units.kg(60))).trunkLean(Units.deg(60)).start();
+    assertThat(words(start))
+        .contains("each moment is that of the bar and of the body's own weight together, in N·m.");
+
+    Position more =
+        start
+            .with(Worn.vest(Units.kg(10)), slackBand())
+            .on(org.leverbook.support.Pad.chest(Units.deg(45)));
+    assertThat(words(more))
+        .as("the band is slack and pulls nothing")
+        .contains("is that of everything together, in N·m: bar, vest, chest pad and body weight.");
+
+    Movement moving =
+        Movement.of(
+            "pull",
+            Tempo.smooth(Units.seconds(1)),
+            s -> pull.holding(Barbell.of(Units.kg(60))).hipHeight(Units.cm(62 + 6 * s)).start());
+    String words = words(moving.at(Units.seconds(0.2)));
+    assertThat(words)
+        .contains("Pull, 0.20 s: barbell 60.0 kg")
+        .contains(
+            "together, in N·m: bar, body weight and inertia, which is what masses set against")
+        .doesNotContain("inertia at this instant");
+  }
+
+  @Test
+  void a_long_list_of_loads_stands_below_the_title_and_all_of_it_on_the_page() {
+    Position start =
+        Hinge.of(Person.of(Sex.MALE, Units.kg(85), Units.cm(178)))
+            .holding(Barbell.of(Units.kg(60)))
+            .trunkLean(Units.deg(60))
+            .start()
+            .with(slackBand(), Worn.vest(Units.kg(10)), Worn.belt(Units.kg(5)));
+    SvgReader svg = SvgReader.of(start.picture().svgDocument());
+    assertThat(svg.words()).contains("Barbell 60.0 kg, band 30 cm long").contains("belt 5.0 kg");
+    assertThat(svg.all("text").get(0).getTextContent()).isEqualTo("Hinge, start");
+    assertThat(svg.all("title").get(0).getTextContent()).contains("barbell 60.0 kg, band 30 cm");
+  }
+
+  private static Band slackBand() {
+    return Band.of(Vector3D.ZERO, Units.cm(30), Units.newton(150), Units.cm(60));
+  }
+
+  /** The words of a picture with their line breaks as spaces. */
+  private static String words(Position position) {
+    return SvgReader.of(position.picture().svgDocument()).words().replaceAll("\\s+", " ");
   }
 
   @Test

@@ -22,7 +22,10 @@ import org.leverbook.pose.Ranges;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 import org.leverbook.statics.JointMoment;
+import org.leverbook.statics.Movement;
 import org.leverbook.statics.Position;
+import org.leverbook.statics.Tempo;
+import org.leverbook.support.Pad;
 
 /** What a coach can count on in a hinge, whoever lifts. */
 class HingeTest {
@@ -116,6 +119,43 @@ class HingeTest {
       assertThat(start.notes())
           .anyMatch(note -> note.startsWith("The balance is near the heels ("));
     }
+  }
+
+  @Test
+  void what_is_said_of_the_balance_goes_when_loads_supports_or_speed_change_it() {
+    Position start = pull().holding(Barbell.of(Units.kg(20))).hipHeight(Units.cm(68)).start();
+    String heels = "The balance is near the heels";
+    assertThat(start.notes()).anyMatch(note -> note.startsWith(heels));
+    assertThat(start.finerFriction().notes()).isEqualTo(start.notes());
+
+    Position heavier = start.with(Barbell.of(Units.kg(120)));
+    assertThat(heavier.notes()).noneMatch(note -> note.startsWith(heels));
+    assertThat(heavier.notes().get(0)).startsWith("Loads or supports were changed after");
+    assertThat(heavier.notes())
+        .contains("The head keeps in line with the trunk; the shoulder girdle hangs at rest.");
+    assertThat(heavier.with(Barbell.of(Units.kg(1))).notes())
+        .as("said once")
+        .isEqualTo(heavier.notes());
+    assertThat(start.on(Pad.chest(Units.deg(35))).notes())
+        .noneMatch(note -> note.startsWith(heels));
+
+    Position leaning = start.leaning(Units.percent(50));
+    assertThat(leaning.notes())
+        .noneMatch(note -> note.startsWith(heels) || note.startsWith("Loads or supports"));
+
+    Movement moving =
+        Movement.of(
+            "pull",
+            Tempo.smooth(Units.seconds(1)),
+            share ->
+                pull()
+                    .holding(Barbell.of(Units.kg(20)))
+                    .hipHeight(Units.cm(66 + 2 * share))
+                    .start());
+    assertThat(moving.at(Units.seconds(0.2)).notes())
+        .noneMatch(note -> note.startsWith(heels))
+        .anyMatch(note -> note.startsWith("Moving: 0.20 s"));
+    assertThat(moving.still(Units.seconds(0.2)).notes()).anyMatch(note -> note.startsWith(heels));
   }
 
   @Test

@@ -80,7 +80,8 @@ class BalanceTest {
   }
 
   private static Position stand(Pose pose, Load... loads) {
-    return Position.standing("test", BODY, pose, List.of(loads), List.of(), List.of());
+    return Position.standing(
+        "test", BODY, pose, List.of(loads), List.of(), Notes.ofPosture(List.of()));
   }
 
   @Test

@@ -154,8 +154,9 @@ class GridTest {
   void a_grid_that_is_asked_to_stop_stops_before_the_rest_is_computed() throws Exception {
     AtomicInteger asked = new AtomicInteger();
     List<String> told = new ArrayList<>();
-    Thread thread =
-        new Thread(
+    // A pool of its own: threads that were interrupted must not serve other tests.
+    ForkJoinPool pool = new ForkJoinPool(2);
+    pool.submit(
             () -> {
               try {
                 Grid.over(
@@ -169,9 +170,9 @@ class GridTest {
               } catch (Refused e) {
                 told.add(e.getMessage());
               }
-            });
-    thread.start();
-    thread.join();
+            })
+        .get();
+    pool.shutdown();
     assertThat(told).containsExactly("Stopped before all positions were computed.");
     assertThat(asked.get()).isLessThan(300 * 300);
   }
