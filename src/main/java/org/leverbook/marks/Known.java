@@ -13,6 +13,7 @@ import org.leverbook.body.Side;
  * @param standing whether both feet stand flat on level ground
  * @param stanceWidth between the ankles, metres
  * @param turnOut of each foot, radians
+ * @param gripWidth between the hands, metres
  * @param nearer pairs of places, the first nearer to the camera than the second
  * @param planted where each ankle stays, for a lift over time; empty for a photo
  * @param toTheRight which way the lifter's right points, for a lift over time
@@ -21,6 +22,7 @@ record Known(
     boolean standing,
     Optional<Double> stanceWidth,
     Optional<Double> turnOut,
+    Optional<Double> gripWidth,
     List<Pair> nearer,
     Map<Side, Vector3D> planted,
     Optional<Vector3D> toTheRight) {
@@ -36,28 +38,45 @@ record Known(
 
   static Known nothing() {
     return new Known(
-        true, Optional.empty(), Optional.empty(), List.of(), Map.of(), Optional.empty());
+        true,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Map.of(),
+        Optional.empty());
   }
 
   Known offTheFloor() {
-    return new Known(false, stanceWidth, turnOut, nearer, planted, toTheRight);
+    return new Known(false, stanceWidth, turnOut, gripWidth, nearer, planted, toTheRight);
   }
 
   Known stanceWidth(double metres) {
-    return new Known(standing, Optional.of(metres), turnOut, nearer, planted, toTheRight);
+    return new Known(
+        standing, Optional.of(metres), turnOut, gripWidth, nearer, planted, toTheRight);
   }
 
   Known turnOut(double radians) {
-    return new Known(standing, stanceWidth, Optional.of(radians), nearer, planted, toTheRight);
+    return new Known(
+        standing, stanceWidth, Optional.of(radians), gripWidth, nearer, planted, toTheRight);
+  }
+
+  Known gripWidth(double metres) {
+    return new Known(
+        standing, stanceWidth, turnOut, Optional.of(metres), nearer, planted, toTheRight);
+  }
+
+  Known nearer(List<Pair> pairs) {
+    return new Known(standing, stanceWidth, turnOut, gripWidth, pairs, planted, toTheRight);
   }
 
   Known nearer(Pair pair) {
     List<Pair> more = new ArrayList<>(nearer);
     more.add(pair);
-    return new Known(standing, stanceWidth, turnOut, more, planted, toTheRight);
+    return new Known(standing, stanceWidth, turnOut, gripWidth, more, planted, toTheRight);
   }
 
   Known planted(Map<Side, Vector3D> ankles, Vector3D right) {
-    return new Known(standing, stanceWidth, turnOut, nearer, ankles, Optional.of(right));
+    return new Known(standing, stanceWidth, turnOut, gripWidth, nearer, ankles, Optional.of(right));
   }
 }

@@ -7,7 +7,6 @@ import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.pose.Frame;
 import org.leverbook.pose.Placement;
-import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
 import org.leverbook.solve.Answer;
 import org.leverbook.solve.Coordinates;
@@ -56,12 +55,16 @@ final class MarkFit {
     coordinates = both ? Coordinates.eachSide(body) : Coordinates.alikeAnywhere(body);
   }
 
-  /** From a start that the sightings suggest, the lifter turned so far from square on, radians. */
-  Answer from(double turned) {
+  /**
+   * From a start that the sightings suggest.
+   *
+   * @param turned how far about the vertical from square on, radians
+   * @param armsOut how far the upper arms are raised sideways, radians
+   */
+  Answer from(double turned, double armsOut) {
     Statements rough = said();
-    start(rough, turned);
-    Answer first = new PoseSolver(rough).solve();
-    return refined(first);
+    new Start(body, sightings, attitude).say(rough, turned, armsOut);
+    return refined(new PoseSolver(rough).solve());
   }
 
   /** From a neighbour's answer, as of the instant before. */
@@ -76,35 +79,6 @@ final class MarkFit {
               + (known.standing() ? ". If the feet do not stand flat, add .offTheFloor()." : "."));
     }
     return answer;
-  }
-
-  /** Begins at hips and trunk as seen, turned about the vertical. */
-  private void start(Statements rough, double turned) {
-    Vector3D hip = seen(Landmark.HIP);
-    Vector3D trunk = seen(Landmark.SHOULDER).subtract(hip);
-    double lean = Math.atan2(trunk.dotProduct(attitude.x()), trunk.getY());
-    Frame pelvis = Frame.aboutVertical(turned).turning(attitude.turning(Frame.leanedForward(lean)));
-    Pose pose = Pose.neutral(body.tree()).rootAt(hip, pelvis);
-    double[] x = coordinates.of(pose, attitude);
-    for (String name : Usual.PELVIS) {
-      rough.usually(name, x[coordinates.indexOf(name)], 1);
-    }
-  }
-
-  /** Where a landmark was seen, at the depth of the world's origin where that is open. */
-  private Vector3D seen(Landmark landmark) {
-    Sighting at =
-        sightings.stream().filter(s -> s.landmark() == landmark).findFirst().orElseThrow();
-    Vector3D place = Vector3D.ZERO;
-    // Planes are nearly square to each other: a few rounds of stepping onto each settle.
-    for (int round = 0; round < 20; round++) {
-      for (int i = 0; i < at.normals().size(); i++) {
-        Vector3D n = at.normals().get(i);
-        double off = at.offsets().get(i) - n.dotProduct(place);
-        place = place.add(n.scalarMultiply(off / n.getNormSq()));
-      }
-    }
-    return place;
   }
 
   private Statements said() {
@@ -123,6 +97,17 @@ final class MarkFit {
     if (known.standing()) {
       stand(said, sides);
     }
+    known
+        .gripWidth()
+        .ifPresent(
+            width ->
+                said.product(
+                    "the grip",
+                    "its width",
+                    new Feature.Way(
+                        Features.joint(body, "left grip"), Features.joint(body, "right grip")),
+                    right,
+                    width));
     for (Known.Pair pair : known.nearer()) {
       said.beyond(
           "the " + pair.oneSide().of(pair.one().word()),
@@ -179,7 +164,10 @@ final class MarkFit {
       double miss = at.miss(place(at, where)) / at.landmark().doubt();
       sum += miss * miss;
     }
-    return sum + said().unusual(answer.values());
+    sum += said().unusual(answer.values());
+    return known.standing() && known.planted().isEmpty()
+        ? sum + Usual.unusualStance(body, known, where)
+        : sum;
   }
 
   /** Where the fitted body has a landmark. */

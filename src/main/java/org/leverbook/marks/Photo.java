@@ -226,6 +226,16 @@ public final class Photo implements Shown {
   }
 
   /**
+   * How far apart the hands grip a bar, where the coach knows it.
+   *
+   * @param length 0 to 200 cm
+   * @return the changed photo
+   */
+  public Photo gripWidth(Quantity<Length> length) {
+    return knowing(known.gripWidth(Ask.length("grip width", length, 0, 2)));
+  }
+
+  /**
    * One place is nearer to the camera than another: tells apart what a picture leaves open.
    *
    * @param one as in "knee"

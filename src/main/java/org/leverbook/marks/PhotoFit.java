@@ -1,6 +1,8 @@
 package org.leverbook.marks;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,13 +15,14 @@ import org.leverbook.body.Side;
 import org.leverbook.pose.Camera;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
-import org.leverbook.solve.Answer;
 
 /** Fits one photo: camera, person, pose, and the mirror solution where there is one. */
 final class PhotoFit {
 
   /** Where the search begins on either side of square on, radians. */
   private static final double TURNED = Math.toRadians(25);
+
+  private static final double[] ARMS_OUT = {Math.toRadians(10), Math.toRadians(60)};
 
   /** Views that differ by less are one, radians. */
   private static final double SAME = Math.toRadians(2);
@@ -47,10 +50,8 @@ final class PhotoFit {
     MarkFit fit =
         new MarkFit(
             body, sightings, sided(photo.known, shown), camera.frame().z(), View.facing(shown));
-    Answer one = fit.from(TURNED);
-    Answer other = fit.from(-TURNED);
-    Solved best = new Solved(photo, marks, shown, body, camera, one, fit);
-    Solved second = new Solved(photo, marks, shown, body, camera, other, fit);
+    Solved best = best(photo, marks, shown, body, camera, fit, TURNED);
+    Solved second = best(photo, marks, shown, body, camera, fit, -TURNED);
     if (second.cost() < best.cost()) {
       Solved swap = best;
       best = second;
@@ -65,6 +66,21 @@ final class PhotoFit {
     return Fit.of(best, Optional.of(second));
   }
 
+  /** The best of those begun at one turn, the arms more or less raised sideways. */
+  private static Solved best(
+      Photo photo,
+      List<Mark> marks,
+      Side shown,
+      Body body,
+      Camera camera,
+      MarkFit fit,
+      double turned) {
+    return Arrays.stream(ARMS_OUT)
+        .mapToObj(out -> new Solved(photo, marks, shown, body, camera, fit.from(turned, out), fit))
+        .min(Comparator.comparingDouble(Solved::cost))
+        .orElseThrow();
+  }
+
   /** Marks without side in what is nearer are of the side shown. */
   private static Known sided(Known known, Side shown) {
     List<Known.Pair> pairs =
@@ -77,13 +93,7 @@ final class PhotoFit {
                         p.other(),
                         near(p.other(), p.otherSide(), shown)))
             .toList();
-    return new Known(
-        known.standing(),
-        known.stanceWidth(),
-        known.turnOut(),
-        pairs,
-        known.planted(),
-        known.toTheRight());
+    return known.nearer(pairs);
   }
 
   private static Side near(Landmark landmark, Side side, Side shown) {

@@ -51,4 +51,18 @@ record Sighting(Landmark landmark, Side side, List<Vector3D> normals, List<Doubl
     }
     return Math.sqrt(sum);
   }
+
+  /** A place on all planes, near the world's origin. */
+  Vector3D somewhere() {
+    Vector3D place = Vector3D.ZERO;
+    // Planes are nearly square to each other: a few rounds of stepping onto each settle.
+    for (int round = 0; round < 20; round++) {
+      for (int i = 0; i < normals.size(); i++) {
+        Vector3D n = normals.get(i);
+        double off = offsets.get(i) - n.dotProduct(place);
+        place = place.add(n.scalarMultiply(off / n.getNormSq()));
+      }
+    }
+    return place;
+  }
 }

@@ -2,7 +2,9 @@ package org.leverbook.marks;
 
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Body;
 import org.leverbook.body.Side;
+import org.leverbook.pose.Placement;
 import org.leverbook.solve.Coordinates;
 import org.leverbook.solve.Feature;
 import org.leverbook.solve.Features;
@@ -33,7 +35,7 @@ final class Usual {
       List.of(
           new Habit("pelvis lean", 0, 200),
           new Habit("pelvis side lean", 0, 40),
-          new Habit("pelvis turn", 0, 40),
+          new Habit("pelvis turn", 0, 30),
           new Habit("low back flexion", 0, 20),
           new Habit("upper back flexion", 0, 12),
           new Habit("side bend", 0, 5),
@@ -114,5 +116,22 @@ final class Usual {
         said.ratherProduct(foot, right, out, 1 / TURN_OUT_SPREAD);
       }
     }
+  }
+
+  /** What those two wishes add to the sum that is made least. */
+  static double unusualStance(Body body, Known known, Placement where) {
+    Vector3D right = where.frame(0).z();
+    double sum = 0;
+    if (known.stanceWidth().isEmpty()) {
+      Vector3D between = where.centre("right ankle").subtract(where.centre("left ankle"));
+      double off = between.dotProduct(right) - 2 * body.links().shoulderHalfWidth();
+      sum += off * off / (STANCE_SPREAD * STANCE_SPREAD);
+    }
+    if (known.turnOut().isEmpty()) {
+      Vector3D foot = where.frame(body.tree().indexOf("right foot")).x();
+      double off = foot.dotProduct(right) - Math.sin(TURN_OUT);
+      sum += off * off / (TURN_OUT_SPREAD * TURN_OUT_SPREAD);
+    }
+    return sum;
   }
 }
