@@ -27,6 +27,7 @@ class FloorsTest {
           "statics",
           "muscle",
           "lift",
+          "marks",
           "study",
           "figure",
           "language",

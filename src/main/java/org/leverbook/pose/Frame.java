@@ -85,6 +85,16 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
   }
 
   /**
+   * Another frame turned as this one is turned from the world's.
+   *
+   * @param other any frame
+   * @return the images of its axes
+   */
+  public Frame turning(Frame other) {
+    return new Frame(toWorld(other.x()), toWorld(other.y()), toWorld(other.z()));
+  }
+
+  /**
    * This frame seen from another: the rotation of the joint between them.
    *
    * @param proximal the other frame

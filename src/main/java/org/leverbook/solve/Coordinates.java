@@ -48,7 +48,7 @@ public final class Coordinates {
   final int[] driver;
   final double[] gain;
 
-  private Coordinates(SegmentTree tree, boolean alike) {
+  private Coordinates(SegmentTree tree, boolean alike, boolean square) {
     this.tree = tree;
     this.alike = alike;
     driver = new int[tree.angles()];
@@ -56,7 +56,7 @@ public final class Coordinates {
     Arrays.fill(driver, -1);
     double all = Double.POSITIVE_INFINITY;
     for (int i = 0; i < ROOT; i++) {
-      boolean held = alike && (i == 2 || i > 3);
+      boolean held = square && (i == 2 || i > 3);
       ranges.add(held ? new double[2] : new double[] {-all, all});
     }
     column();
@@ -77,7 +77,17 @@ public final class Coordinates {
    * @return about twenty-five coordinates
    */
   public static Coordinates alike(Body body) {
-    return new Coordinates(body.tree(), true);
+    return new Coordinates(body.tree(), true, true);
+  }
+
+  /**
+   * Left and right go alike; the pelvis stands anywhere and turns anyhow, as a camera may see it.
+   *
+   * @param body whose
+   * @return as many as {@link #alike}
+   */
+  public static Coordinates alikeAnywhere(Body body) {
+    return new Coordinates(body.tree(), true, false);
   }
 
   /**
@@ -87,7 +97,7 @@ public final class Coordinates {
    * @return about fifty coordinates
    */
   public static Coordinates eachSide(Body body) {
-    return new Coordinates(body.tree(), false);
+    return new Coordinates(body.tree(), false, false);
   }
 
   private void column() {

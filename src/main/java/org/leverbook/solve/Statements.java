@@ -149,6 +149,21 @@ public final class Statements extends Wishes {
   }
 
   /**
+   * How unusual given coordinates are: the sum of squares of (value - usual) times strength.
+   *
+   * @param values one a coordinate
+   * @return zero where all are as usual
+   */
+  public double unusual(double[] values) {
+    double sum = 0;
+    for (int i = 0; i < usual.length; i++) {
+      double off = stiffness[i] * (values[i] - usual[i]);
+      sum += off * off;
+    }
+    return sum;
+  }
+
+  /**
    * A coordinate stays within less than its joint's range.
    *
    * @param name as in "knee flexion"
@@ -236,6 +251,25 @@ public final class Statements extends Wishes {
       String what, String where, Feature point, Vector3D direction, double least) {
     slacks.add(0.0);
     Row row = new Row().plus(point, direction).equals(least);
+    said.add(new Statement(what, where, false, 0, slacks.size() - 1, List.of(row)));
+    return this;
+  }
+
+  /**
+   * A point lies at least so far along a direction beyond another.
+   *
+   * @param what as in "the right knee"
+   * @param where as in "the right hip"
+   * @param one which
+   * @param other which
+   * @param direction unit vector
+   * @param least metres
+   * @return this
+   */
+  public Statements beyond(
+      String what, String where, Feature one, Feature other, Vector3D direction, double least) {
+    slacks.add(0.0);
+    Row row = new Row().plus(one, direction).minus(other, direction).equals(least);
     said.add(new Statement(what, where, false, 0, slacks.size() - 1, List.of(row)));
     return this;
   }

@@ -99,6 +99,18 @@ public abstract sealed class Wishes permits Statements {
   }
 
   /**
+   * A wish: two directions of the body, or ways between its points, have a scalar product.
+   *
+   * @param one feature
+   * @param other feature
+   * @param product their scalar product
+   * @param weight how much a unit off it matters beside a radian off a usual angle
+   */
+  public void ratherProduct(Feature one, Feature other, double product, double weight) {
+    wish(weight, new Row().product(one, other, 1).equals(product));
+  }
+
+  /**
    * A wish that holds between start and finish as well: a feature along a direction comes near a
    * value.
    *

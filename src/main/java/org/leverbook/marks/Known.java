@@ -1,0 +1,82 @@
+package org.leverbook.marks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Side;
+
+/**
+ * What a coach knows beside the marks.
+ *
+ * @param standing whether both feet stand flat on level ground
+ * @param stanceWidth between the ankles, metres
+ * @param turnOut of each foot, radians
+ * @param gripWidth between the hands, metres
+ * @param nearer pairs of places, the first nearer to the camera than the second
+ * @param planted where each ankle stays, for a lift over time; empty for a photo
+ * @param toTheRight which way the lifter's right points, for a lift over time
+ */
+record Known(
+    boolean standing,
+    Optional<Double> stanceWidth,
+    Optional<Double> turnOut,
+    Optional<Double> gripWidth,
+    List<Pair> nearer,
+    Map<Side, Vector3D> planted,
+    Optional<Vector3D> toTheRight) {
+
+  /** Two places by name. */
+  record Pair(Landmark one, Side oneSide, Landmark other, Side otherSide) {}
+
+  /** Keeps its own copies. */
+  Known {
+    nearer = List.copyOf(nearer);
+    planted = Map.copyOf(planted);
+  }
+
+  static Known nothing() {
+    return new Known(
+        true,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Map.of(),
+        Optional.empty());
+  }
+
+  Known offTheFloor() {
+    return new Known(false, stanceWidth, turnOut, gripWidth, nearer, planted, toTheRight);
+  }
+
+  Known stanceWidth(double metres) {
+    return new Known(
+        standing, Optional.of(metres), turnOut, gripWidth, nearer, planted, toTheRight);
+  }
+
+  Known turnOut(double radians) {
+    return new Known(
+        standing, stanceWidth, Optional.of(radians), gripWidth, nearer, planted, toTheRight);
+  }
+
+  Known gripWidth(double metres) {
+    return new Known(
+        standing, stanceWidth, turnOut, Optional.of(metres), nearer, planted, toTheRight);
+  }
+
+  Known nearer(List<Pair> pairs) {
+    return new Known(standing, stanceWidth, turnOut, gripWidth, pairs, planted, toTheRight);
+  }
+
+  Known nearer(Pair pair) {
+    List<Pair> more = new ArrayList<>(nearer);
+    more.add(pair);
+    return new Known(standing, stanceWidth, turnOut, gripWidth, more, planted, toTheRight);
+  }
+
+  Known planted(Map<Side, Vector3D> ankles, Vector3D right) {
+    return new Known(standing, stanceWidth, turnOut, gripWidth, nearer, ankles, Optional.of(right));
+  }
+}

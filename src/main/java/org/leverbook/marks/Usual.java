@@ -1,0 +1,137 @@
+package org.leverbook.marks;
+
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Body;
+import org.leverbook.body.Side;
+import org.leverbook.pose.Placement;
+import org.leverbook.solve.Coordinates;
+import org.leverbook.solve.Feature;
+import org.leverbook.solve.Features;
+import org.leverbook.solve.Statements;
+
+/**
+ * How lifters usually hold themselves, for what the marks leave open: above all how far limbs turn
+ * sideways. Each joint has a usual angle and how far people commonly are from it (one standard
+ * deviation); both are assumptions, no source. A mark doubted by a centimetre outweighs them
+ * wherever it says anything.
+ */
+final class Usual {
+
+  /** A joint's angle, and how far from it people commonly are, degrees. */
+  private record Habit(String name, double degrees, double spread) {}
+
+  /** The pelvis in space. */
+  static final List<String> PELVIS =
+      List.of(
+          "pelvis forward",
+          "pelvis up",
+          "pelvis right",
+          "pelvis lean",
+          "pelvis side lean",
+          "pelvis turn");
+
+  private static final List<Habit> TRUNK =
+      List.of(
+          new Habit("pelvis lean", 0, 200),
+          new Habit("pelvis side lean", 0, 40),
+          new Habit("pelvis turn", 0, 30),
+          new Habit("low back flexion", 0, 20),
+          new Habit("upper back flexion", 0, 12),
+          new Habit("side bend", 0, 5),
+          new Habit("twist", 0, 5),
+          new Habit("neck flexion", 0, 30),
+          new Habit("neck side bend", 0, 5),
+          new Habit("neck twist", 0, 5));
+
+  private static final List<Habit> LIMBS =
+      List.of(
+          new Habit("hip flexion", 30, 90),
+          new Habit("hip abduction", 10, 12),
+          new Habit("hip rotation", 0, 20),
+          new Habit("knee flexion", 30, 90),
+          new Habit("ankle flexion", 0, 40),
+          new Habit("ankle abduction", 0, 8),
+          new Habit("ankle rotation", 0, 8),
+          new Habit("ball of the foot flexion", 0, 20),
+          new Habit("shoulder girdle flexion", 5, 15),
+          new Habit("shoulder girdle abduction", 0, 8),
+          new Habit("shoulder girdle rotation", 0, 10),
+          new Habit("shoulder flexion", 20, 90),
+          new Habit("shoulder abduction", 15, 25),
+          new Habit("shoulder rotation", 0, 40),
+          new Habit("elbow flexion", 20, 90),
+          new Habit("forearm rotation", 80, 60),
+          new Habit("wrist flexion", 0, 20),
+          new Habit("wrist abduction", 0, 10));
+
+  private static final double TURN_OUT = Math.toRadians(15);
+  private static final double TURN_OUT_SPREAD = 0.2;
+  private static final double STANCE_SPREAD = 0.12;
+
+  /** Of the far side, where it has no marks, from the near one: radians. */
+  private static final double BOTH_ALIKE = Math.toRadians(5);
+
+  private Usual() {}
+
+  static void say(Statements said) {
+    TRUNK.forEach(habit -> say(said, habit, habit.name()));
+    for (Habit habit : LIMBS) {
+      if (said.coordinates().bothAlike()) {
+        say(said, habit, habit.name());
+      } else {
+        say(said, habit, "right " + habit.name());
+        say(said, habit, "left " + habit.name());
+        said.proportion(1 / BOTH_ALIKE, "right " + habit.name(), 1, "left " + habit.name());
+      }
+    }
+  }
+
+  private static void say(Statements said, Habit habit, String name) {
+    Coordinates all = said.coordinates();
+    if (all.has(name)) {
+      said.usually(name, Math.toRadians(habit.degrees()), 1 / Math.toRadians(habit.spread()));
+    }
+  }
+
+  /** Feet about shoulder width apart and somewhat turned out, unless the coach knows. */
+  static void stance(Statements said, Known known, List<Side> sides) {
+    var body = said.body();
+    Feature right = Features.direction(body, "pelvis", Vector3D.PLUS_K);
+    Feature between =
+        new Feature.Way(Features.joint(body, "left ankle"), Features.joint(body, "right ankle"));
+    known
+        .stanceWidth()
+        .ifPresentOrElse(
+            w -> said.product("the stance", "its width", between, right, w),
+            () ->
+                said.ratherProduct(
+                    between, right, 2 * body.links().shoulderHalfWidth(), 1 / STANCE_SPREAD));
+    for (Side side : sides) {
+      Feature foot = Features.direction(body, side.of("foot"), Vector3D.PLUS_I);
+      double out = side.sign() * Math.sin(known.turnOut().orElse(TURN_OUT));
+      if (known.turnOut().isPresent()) {
+        said.product("the " + side.of("foot"), "its turn-out", foot, right, out);
+      } else {
+        said.ratherProduct(foot, right, out, 1 / TURN_OUT_SPREAD);
+      }
+    }
+  }
+
+  /** What those two wishes add to the sum that is made least. */
+  static double unusualStance(Body body, Known known, Placement where) {
+    Vector3D right = where.frame(0).z();
+    double sum = 0;
+    if (known.stanceWidth().isEmpty()) {
+      Vector3D between = where.centre("right ankle").subtract(where.centre("left ankle"));
+      double off = between.dotProduct(right) - 2 * body.links().shoulderHalfWidth();
+      sum += off * off / (STANCE_SPREAD * STANCE_SPREAD);
+    }
+    if (known.turnOut().isEmpty()) {
+      Vector3D foot = where.frame(body.tree().indexOf("right foot")).x();
+      double off = foot.dotProduct(right) - Math.sin(TURN_OUT);
+      sum += off * off / (TURN_OUT_SPREAD * TURN_OUT_SPREAD);
+    }
+    return sum;
+  }
+}
