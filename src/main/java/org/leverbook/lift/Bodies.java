@@ -1,6 +1,5 @@
 package org.leverbook.lift;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,18 +14,11 @@ import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 import org.leverbook.solve.Feature;
-import org.leverbook.support.Floor;
 import org.leverbook.support.LimbRest;
 import org.leverbook.support.Pad;
 
 /** How bodies hang, lean, sit and lie while the arms pull or the trunk holds. */
 final class Bodies {
-
-  /** From the middle of a forearm's bones to its skin, metres: by eye, no source. */
-  private static final double FOREARM_FLESH = 0.04;
-
-  /** Half of the breadth of a foot on its edge, metres: by eye, no source. */
-  private static final double FOOT_EDGE = 0.05;
 
   /** Tilt of the plate of a low row, degrees: common practice, no source. */
   private static final double PLATE_TILT = 70;
@@ -203,119 +195,6 @@ final class Bodies {
     Feet.ground(p, Map.of(Side.RIGHT, box, Side.LEFT, box));
   }
 
-  /**
-   * Knees and body straight, or the hips at a height of their own.
-   *
-   * @param p the posture
-   * @param sideways whether the hips sag or rise to the side, not by bending
-   */
-  static void straightOrHips(Posture p, boolean sideways) {
-    p.exactly(JointId.KNEE, "flexion", 0);
-    p.spine();
-    if (p.isSet(Setting.HIP_HEIGHT)) {
-      p.statements()
-          .along(
-              "the middle of the hips",
-              "its height",
-              new Feature.Point(p.body().tree().indexOf("pelvis"), Vector3D.ZERO),
-              new Vector3D(0, p.value(Setting.HIP_HEIGHT, 0.4), 0),
-              List.of(Vector3D.PLUS_J));
-    }
-    if (sideways || !p.isSet(Setting.HIP_HEIGHT)) {
-      p.exactly(JointId.HIP, "flexion", 0);
-    }
-  }
-
-  /**
-   * Forearms flat on the floor, elbows under the shoulders.
-   *
-   * @param p the posture
-   * @param sides which
-   */
-  static void forearmsDown(Posture p, List<Side> sides) {
-    List<LimbRest.Spot> spots = new ArrayList<>();
-    for (Side side : sides) {
-      for (Site site : List.of(Site.ELBOW, Site.FOREARM)) {
-        p.statements()
-            .along(
-                "the " + site.on(side),
-                "the floor",
-                p.place(site, side),
-                new Vector3D(0, FOREARM_FLESH, 0),
-                List.of(Vector3D.PLUS_J));
-      }
-      p.statements()
-          .together(
-              "the " + side.of("elbow"),
-              "under the shoulder",
-              p.joint(JointId.ELBOW, side),
-              p.joint(JointId.SHOULDER, side),
-              Vector3D.ZERO,
-              List.of(Vector3D.PLUS_I));
-      p.usually(JointId.ELBOW, side, "flexion", 90, Posture.EASY);
-      for (Side each : both(p, side)) {
-        spots.add(new LimbRest.Spot(Site.ELBOW, each));
-        spots.add(new LimbRest.Spot(Site.FOREARM, each));
-      }
-    }
-    p.on(new LimbRest("floor under the forearm", spots, 0, FOREARM_FLESH, Floor.SHOE_FRICTION));
-  }
-
-  /**
-   * Lies on one side on the edge of that foot, the other foot stacked on it, head towards +x.
-   *
-   * @param p the posture
-   * @param down the side below
-   */
-  static void onEdgeOfFoot(Posture p, Side down) {
-    Side up = down == Side.RIGHT ? Side.LEFT : Side.RIGHT;
-    p.roughly(0.85, 0.35, 75);
-    p.statements().usually("pelvis turn", down.sign() * Math.PI / 2, 0.003);
-    Vector3D facing = Vector3D.PLUS_J;
-    p.statements()
-        .leans(
-            "the trunk", "square to the floor", p.direction("pelvis", Vector3D.PLUS_I), facing, 0)
-        .along(
-            "the " + down.of("foot"),
-            "its place on the floor",
-            p.place(Site.FOOT, down),
-            Vector3D.ZERO,
-            List.of(Vector3D.PLUS_I, Vector3D.PLUS_K))
-        .together(
-            "the " + up.of("foot"),
-            "the other foot",
-            p.place(Site.FOOT, up),
-            p.place(Site.FOOT, down),
-            new Vector3D(0, 2 * FOOT_EDGE, 0),
-            List.of(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K));
-    for (Site site : List.of(Site.HEEL, Site.BALL_OF_FOOT)) {
-      p.statements()
-          .along(
-              "the edge of the " + down.of("foot"),
-              "the floor",
-              p.place(site, down),
-              new Vector3D(0, FOOT_EDGE, 0),
-              List.of(Vector3D.PLUS_J));
-    }
-    if (p.isSet(Setting.HIP_HEIGHT)) {
-      p.statements().usually("side bend", 0, 0.1);
-    } else {
-      p.statements().exactly("side bend", 0);
-    }
-    // The weight is a little behind the middle of the foot, the forearm points ahead.
-    p.balancedSideways(down.sign() * 0.03);
-    p.statements()
-        .proportion(
-            5, p.name(JointId.HIP, down, "abduction"), 1, p.name(JointId.HIP, up, "abduction"));
-    p.on(
-        new LimbRest(
-            "floor under the foot",
-            List.of(new LimbRest.Spot(Site.HEEL, down), new LimbRest.Spot(Site.BALL_OF_FOOT, down)),
-            0,
-            FOOT_EDGE,
-            Floor.SHOE_FRICTION));
-  }
-
   /** Feet flat on the floor and held down over the instep; they stay where they are. */
   static void feetHeld(Posture p) {
     Rests.feet(p, 0.8 * p.links().thigh(), 0.12, 5);
@@ -392,10 +271,5 @@ final class Bodies {
     for (String axis : List.of("flexion", "abduction", "rotation")) {
       p.usually(JointId.SHOULDER_GIRDLE, axis, 0, 2);
     }
-  }
-
-  /** One side, and the other as well where both go alike. */
-  private static List<Side> both(Posture p, Side side) {
-    return p.sides().size() == 1 ? List.of(Side.RIGHT, Side.LEFT) : List.of(side);
   }
 }

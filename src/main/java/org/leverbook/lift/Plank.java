@@ -48,9 +48,9 @@ public final class Plank extends Lift<Plank>
   void say(Posture p) {
 
     p.roughly(0.85, 0.35, 80);
-    Bodies.straightOrHips(p, false);
+    Holds.straightOrHips(p, false);
     Props.toesOnFloor(p, 0);
-    Bodies.forearmsDown(p, p.sides());
+    Holds.forearmsDown(p, p.sides());
     for (Side side : p.sides()) {
       p.statements()
           .ratherTogether(

@@ -54,9 +54,9 @@ public final class SidePlank extends Lift<SidePlank>
   void say(Posture p) {
 
     Side down = setup().side().orElse(Side.RIGHT);
-    Bodies.straightOrHips(p, true);
-    Bodies.onEdgeOfFoot(p, down);
-    Bodies.forearmsDown(p, List.of(down));
+    Holds.straightOrHips(p, true);
+    Holds.onEdgeOfFoot(p, down);
+    Holds.forearmsDown(p, List.of(down));
     p.statements()
         .ratherTogether(
             p.place(Site.FOREARM, down), p.joint(JointId.ELBOW, down), Vector3D.PLUS_I, 3);
