@@ -40,11 +40,11 @@ class CompletionTest {
         "hinge(lifter).hol|> holding(",
         "hinge(lifter).kne|.start()> kneeBend(",
         "lifter.statureF|> statureFollows()",
-        "barb|> barbell(",
+        "leverM|> leverMachine(",
         "var pull = hin|> hinge(",
         "1 + 1; hinge(lifter).trunk|> trunkLean(",
         "var a = 1;\\nhinge(lifter)\\n  .hip|> hipHeight(",
-        "hinge(lifter).holding(barbel|> barbell(",
+        "hinge(lifter).holding(loadedB|> loadedBar(",
         "L5|> L5_S1",
         "lift|> lifter",
         "lifter.getCl|> getClass()"
