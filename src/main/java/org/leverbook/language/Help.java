@@ -5,20 +5,32 @@ import java.lang.reflect.Modifier;
 import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.leverbook.body.Person;
+import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
+import org.leverbook.display.Picture;
 import org.leverbook.display.Shown;
+import org.leverbook.lift.Lift;
 import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Units;
 
 /**
- * A help text.
+ * A help text, of a lift with its picture.
  *
  * @param text what to read
+ * @param picture what to look at, if there is something
  */
-public record Help(String text) implements Shown {
+public record Help(String text, Optional<Picture> picture) implements Shown {
 
   private static final Set<String> UNTOLD = Set.of("toString", "hashCode", "equals", "text");
+
+  /** A text alone. */
+  Help(String text) {
+    this(text, Optional.empty());
+  }
 
   /** The words by theme. */
   static Help overview() {
@@ -41,7 +53,33 @@ public record Help(String text) implements Shown {
     if (topic == null) {
       throw new Refused("There is nothing to say about a value that is missing (null).");
     }
+    if (topic instanceof Lift<?> lift) {
+      return ofLift(lift);
+    }
     return topic instanceof CharSequence word ? ofWord(word.toString().strip()) : ofValue(topic);
+  }
+
+  /** What a lift is for, how it is set, where its posture comes from, and what it looks like. */
+  private static Help ofLift(Lift<?> lift) {
+    String text =
+        lift.text() + "\nWhat can be said of it:\n" + steps(lift.getClass()) + "\n" + Caution.TEXT;
+    return new Help(text, Optional.of(lift.middle().picture()));
+  }
+
+  /** The lift that a word begins, for a lifter of usual proportions. */
+  private static Optional<Lift<?>> liftOf(String word) {
+    Person usual = Person.of(Sex.MALE, Units.kg(85), Units.cm(178));
+    for (Method method : Vocabulary.class.getMethods()) {
+      boolean begins = method.getName().equals(word) && method.getParameterCount() == 1;
+      if (begins && Lift.class.isAssignableFrom(method.getReturnType())) {
+        try {
+          return Optional.of((Lift<?>) method.invoke(null, usual));
+        } catch (ReflectiveOperationException e) {
+          throw new IllegalStateException(e);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private static Help ofWord(String asked) {
@@ -60,21 +98,25 @@ public record Help(String text) implements Shown {
     Arrays.stream(Vocabulary.class.getMethods())
         .filter(m -> m.getName().equals(word) && Modifier.isStatic(m.getModifiers()))
         .forEach(m -> text.append(signature(m)).append('\n'));
-    return new Help(text.toString().stripTrailing());
+    Optional<Lift<?>> lift = liftOf(word);
+    lift.ifPresent(l -> text.append('\n').append(ofLift(l).text()));
+    return new Help(text.toString().stripTrailing(), lift.flatMap(l -> ofLift(l).picture()));
   }
 
   private static Help ofValue(Object value) {
     Class<?> type = value.getClass();
-    String steps =
-        Arrays.stream(type.getMethods())
-            .filter(m -> !Modifier.isStatic(m.getModifiers()) && !m.isSynthetic())
-            .filter(m -> m.getDeclaringClass() != Object.class)
-            .filter(m -> !UNTOLD.contains(m.getName()))
-            .map(m -> "  ." + signature(m))
-            .distinct()
-            .sorted()
-            .collect(Collectors.joining("\n"));
-    return new Help("A " + type.getSimpleName() + " can be asked:\n" + steps);
+    return new Help("A " + type.getSimpleName() + " can be asked:\n" + steps(type));
+  }
+
+  private static String steps(Class<?> type) {
+    return Arrays.stream(type.getMethods())
+        .filter(m -> !Modifier.isStatic(m.getModifiers()) && !m.isSynthetic())
+        .filter(m -> m.getDeclaringClass() != Object.class)
+        .filter(m -> !UNTOLD.contains(m.getName()))
+        .map(m -> "  ." + signature(m))
+        .distinct()
+        .sorted()
+        .collect(Collectors.joining("\n"));
   }
 
   private static String signature(Method method) {
@@ -88,6 +130,16 @@ public record Help(String text) implements Shown {
 
   private static String name(Type type) {
     return type.getTypeName().replaceAll("\\b(?:[a-z][a-z0-9_]*\\.)+|\\w+\\$", "");
+  }
+
+  @Override
+  public Optional<String> svg() {
+    return picture.flatMap(Picture::svg);
+  }
+
+  @Override
+  public Optional<byte[]> png() {
+    return picture.flatMap(Picture::png);
   }
 
   @Override

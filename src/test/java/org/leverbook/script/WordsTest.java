@@ -60,6 +60,15 @@ class WordsTest {
   }
 
   @Test
+  void help_about_a_lift_is_a_page_with_its_settings_its_source_and_a_picture() {
+    var page = Vocabulary.help("backSquat");
+    assertThat(page.text())
+        .contains("Sit down and stand up", "stance width", "common practice, no source", ".depth(");
+    assertThat(page.svg()).isPresent();
+    assertThat(page.svg().get()).contains("Back squat, middle");
+  }
+
+  @Test
   void help_about_one_word_has_its_example_and_its_signature() {
     assertThat(Vocabulary.help("barbell").text())
         .isEqualTo(
