@@ -1,12 +1,8 @@
 package org.leverbook.lift;
 
-import java.util.List;
-import java.util.Optional;
-import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
-import org.leverbook.support.Pad;
 
 /** A seated curl with the upper arms on a sloping pad. */
 public final class PreacherCurl extends Lift<PreacherCurl>
@@ -61,15 +57,6 @@ public final class PreacherCurl extends Lift<PreacherCurl>
     p.exactlyRadians(
         JointId.ELBOW, "flexion", p.between(Math.toRadians(15), p.angle(Setting.ELBOW_BEND, 125)));
     Hands.upperArm(p, Math.PI / 2 - slope);
-    p.on(
-        new Pad(
-            "arm pad",
-            List.of(Site.ELBOW),
-            new Vector3D(Math.sin(slope), Math.cos(slope), 0),
-            Optional.empty(),
-            0.3,
-            0.8,
-            Pad.CLOTH_FRICTION,
-            true));
+    p.on(Arms.armPad(slope));
   }
 }
