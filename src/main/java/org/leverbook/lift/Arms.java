@@ -1,6 +1,7 @@
 package org.leverbook.lift;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
@@ -64,12 +65,19 @@ final class Arms {
   }
 
   /**
-   * Both palms on the floor, fingers ahead; they stay where they are at the start.
+   * Both palms on the floor, fingers ahead; they stay where they are at the start. The base of the
+   * fingers carries: the heel of the hand is off the floor by the roll.
    *
    * @param p the posture
    * @param width between the middles of the hands, metres
    */
   static void palmsOnFloor(Posture p, double width) {
+    p.note(
+        String.format(
+            Locale.ROOT,
+            "Palms roll %.0f° onto the base of the fingers, which carries: flat, they would ask the"
+                + " wrist for more than its range.",
+            Math.toDegrees(ROLL)));
     for (Side side : p.sides()) {
       String hand = "the " + side.of("hand");
       Feature.Point grip = p.place(Site.HAND, side);

@@ -55,7 +55,9 @@ public final class OverheadPress extends Lift<OverheadPress>
     Stands.feet(p, 2.2 * p.links().hipHalfWidth(), 10);
     p.roughly(-0.05, p.links().standingHipHeight(), -3);
     p.exactly(JointId.KNEE, "flexion", 5);
-    p.trunkLeans(p.between(p.angle(Setting.TRUNK_LEAN, -6), Math.toRadians(2)));
+    // The head stays back until the bar has passed it.
+    double back = p.angle(Setting.TRUNK_LEAN, -8);
+    p.trunkLeans(back + p.share() * p.share() * (Math.toRadians(2) - back));
     p.spine();
     Hands.apart(p, p.value(Setting.GRIP_WIDTH, 2.6 * p.links().shoulderHalfWidth()), Grip.OVERHAND);
     p.usually(JointId.SHOULDER, "flexion", p.between(45, 165), Posture.EASY);
@@ -83,6 +85,6 @@ public final class OverheadPress extends Lift<OverheadPress>
               List.of(Vector3D.PLUS_I));
     }
     Hands.straightWay(p);
-    Arms.forearmsEvenly(p, 8);
+    Arms.forearmsEvenly(p, 3);
   }
 }

@@ -3,8 +3,10 @@ package org.leverbook.lift;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
+import org.leverbook.quantity.Units;
+import org.leverbook.support.Pad;
 
-/** A seated curl with the upper arms on a sloping pad. */
+/** A seated curl with the upper arms on a sloping pad and the chest against its rear edge. */
 public final class PreacherCurl extends Lift<PreacherCurl>
     implements With.GripWidth<PreacherCurl>,
         With.Grips<PreacherCurl>,
@@ -58,5 +60,7 @@ public final class PreacherCurl extends Lift<PreacherCurl>
         JointId.ELBOW, "flexion", p.between(Math.toRadians(15), p.angle(Setting.ELBOW_BEND, 125)));
     Hands.upperArm(p, Math.PI / 2 - slope);
     p.on(Arms.armPad(slope));
+    // The pad pushes the arms up and ahead; its rear edge holds the trunk back.
+    p.on(Pad.chest(Units.deg(90)));
   }
 }

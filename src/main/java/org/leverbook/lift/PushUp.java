@@ -54,7 +54,7 @@ public final class PushUp extends Lift<PushUp>
     Props.toes(p, 0);
     double width = p.value(Setting.GRIP_WIDTH, 3 * p.links().shoulderHalfWidth());
     Arms.palmsOnFloor(p, width);
-    p.on(Props.floor("floor", Site.HEEL_OF_HAND, Site.BALL_OF_HAND, Site.BALL_OF_FOOT));
+    p.on(Props.floor("floor", Site.BALL_OF_HAND, Site.BALL_OF_FOOT));
     p.usually(JointId.WRIST, "flexion", -65, 0.05);
     p.usually(JointId.FOREARM, "rotation", p.between(140, 110), Posture.EASY);
     p.usually(JointId.SHOULDER, "flexion", p.between(85, -10), Posture.EASY);

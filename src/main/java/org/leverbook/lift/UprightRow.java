@@ -47,7 +47,8 @@ public final class UprightRow extends Lift<UprightRow>
 
   @Override
   public String source() {
-    return "common practice, no source";
+    return "grip between one and two shoulder breadths (McAllister et al. 2013, abstract);"
+        + " else common practice, no source";
   }
 
   @Override
