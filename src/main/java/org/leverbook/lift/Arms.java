@@ -22,6 +22,9 @@ final class Arms {
   /** Fingers on the floor point outward by this much, radians: common practice, no source. */
   private static final double FINGERS_OUT = Math.toRadians(15);
 
+  /** How strongly a bar keeps square to the palm, beside 0.5 for a straight wrist. */
+  private static final double OBLIQUE = 0.5;
+
   private Arms() {}
 
   /**
@@ -46,17 +49,40 @@ final class Arms {
     }
   }
 
-  /** Between start and finish a point of the body sinks or rises evenly. */
-  static void heightEvenly(Posture p, String what, Feature.Point point) {
+  /** Between start and finish a point of the body rather sinks or rises evenly. */
+  static void heightEvenly(Posture p, Feature.Point point, double weight) {
     if (p.ends().size() == 2) {
       double height = p.between(world(p, 0, point).getY(), world(p, 1, point).getY());
+      p.statements().ratherOnTheWay(point, Vector3D.PLUS_J, height, weight);
+    }
+  }
+
+  /**
+   * Both hands on a straight bar across the body, so far apart, where arms stand askew to it: seen
+   * from ahead the bar may lie obliquely in the palm, as it does in a wide grip; a wish keeps it
+   * square.
+   *
+   * @param p the posture
+   * @param width between the middles of the hands, metres
+   * @param grip overhand or underhand
+   */
+  static void grasp(Posture p, double width, Grip grip) {
+    for (Side side : p.sides()) {
+      String hand = "the " + side.of("hand");
+      Vector3D place = new Vector3D(0, 0, side.sign() * width / 2);
+      Feature line = p.direction(side.of("hand"), Vector3D.PLUS_K);
       p.statements()
           .along(
-              what,
-              "its height on the way",
-              point,
-              new Vector3D(0, height, 0),
-              List.of(Vector3D.PLUS_J));
+              hand,
+              "its place on the bar",
+              p.place(Site.HAND, side),
+              place,
+              List.of(Vector3D.PLUS_K))
+          .leans(hand, "the line of the bar", line, Vector3D.PLUS_I, 0);
+      p.statements().rather(line, Vector3D.PLUS_J, 0, OBLIQUE);
+      p.statements().rather(line, Vector3D.PLUS_K, grip.across(), OBLIQUE);
+      double turned = Math.toDegrees(grip.pronation());
+      p.usually(JointId.FOREARM, side, "rotation", turned, 0.1);
     }
   }
 

@@ -56,7 +56,7 @@ public final class BenchPress extends Lift<BenchPress>
     p.spine(-8);
     Weights.bar(p, 0.5, Site.HAND);
     double width = p.value(Setting.GRIP_WIDTH, 3.4 * p.links().shoulderHalfWidth());
-    Hands.apart(p, width, Grip.OVERHAND);
+    Arms.grasp(p, width, Grip.OVERHAND);
     double out = p.angle(Setting.ELBOWS_OUT, 60);
     p.usually(JointId.SHOULDER, "flexion", p.between(90, 0), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(20, 55), Posture.EASY);

@@ -57,9 +57,9 @@ public final class OverheadPress extends Lift<OverheadPress>
     p.exactly(JointId.KNEE, "flexion", 5);
     // The head stays back until the bar has passed it.
     double back = p.angle(Setting.TRUNK_LEAN, -8);
-    p.trunkLeans(back + p.share() * p.share() * (Math.toRadians(2) - back));
+    p.trunkLeans(back + Math.pow(p.share(), 3) * (Math.toRadians(2) - back));
     p.spine();
-    Hands.apart(p, p.value(Setting.GRIP_WIDTH, 2.6 * p.links().shoulderHalfWidth()), Grip.OVERHAND);
+    Arms.grasp(p, p.value(Setting.GRIP_WIDTH, 2.6 * p.links().shoulderHalfWidth()), Grip.OVERHAND);
     p.usually(JointId.SHOULDER, "flexion", p.between(45, 165), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(20, 10), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(120, 0), Posture.EASY);

@@ -59,7 +59,7 @@ public final class PushUp extends Lift<PushUp>
     p.usually(JointId.FOREARM, "rotation", p.between(140, 110), Posture.EASY);
     p.usually(JointId.SHOULDER, "flexion", p.between(85, -10), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(10, 45), Posture.EASY);
-    Arms.heightEvenly(p, "the chest", p.place(Site.LOWER_CHEST, Side.RIGHT));
+    Arms.heightEvenly(p, p.place(Site.LOWER_CHEST, Side.RIGHT), 2);
     if (p.isStart()) {
       Hands.straight(p);
       p.statements()

@@ -55,7 +55,7 @@ public final class UprightRow extends Lift<UprightRow>
   void say(Posture p) {
     Weights.bar(p, 0.3, Site.HAND);
     Stands.upright(p);
-    Hands.apart(p, p.value(Setting.GRIP_WIDTH, 3.2 * p.links().shoulderHalfWidth()), Grip.OVERHAND);
+    Arms.grasp(p, p.value(Setting.GRIP_WIDTH, 3.2 * p.links().shoulderHalfWidth()), Grip.OVERHAND);
     p.usually(JointId.SHOULDER, "flexion", p.between(10, 20), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(5, 80), Posture.EASY);
     p.usually(JointId.SHOULDER, "rotation", p.between(20, 65), Posture.EASY);

@@ -98,7 +98,7 @@ class PressLiftsTest {
   @MethodSource("lifts")
   void no_joint_jumps_on_the_way(String name, Lift<?> lift) {
     int parts = 20;
-    int count = lift.body().tree().angleCount();
+    int count = lift.body().tree().angles();
     double[] way = new double[count];
     double[] largest = new double[count];
     Pose before = lift.start().placement().pose();
