@@ -77,6 +77,6 @@ public final class BenchPress extends Lift<BenchPress>
       p.statements().together("the bar", "the chest", hand, chest, new Vector3D(0, 0.014, 0), seen);
     }
     Hands.straightWay(p);
-    Arms.forearmsEvenly(p, 3);
+    Arms.forearmsEvenly(p, 2);
   }
 }
