@@ -49,6 +49,8 @@ public enum Site {
   WAIST("waist", false),
   /** The front of a belt, where a weight hangs from it. */
   BELT_FRONT("belt front", false),
+  /** The back of the upper arm, where it lies on a sloping pad. */
+  BACK_OF_ARM("back of the upper arm", true),
   /** The elbow, on the side of the upper arm. */
   ELBOW("elbow", true),
   /** Just above the wrist, on the side of the forearm. */

@@ -10,6 +10,7 @@ public final class BarbellCurl extends Lift<BarbellCurl>
         With.Grips<BarbellCurl>,
         Can.ElbowBend<BarbellCurl>,
         Can.TrunkLean<BarbellCurl>,
+        Can.Stance<BarbellCurl>,
         With.HoldsBar<BarbellCurl> {
 
   private BarbellCurl(Setup setup) {

@@ -55,8 +55,8 @@ public final class BenchPress extends Lift<BenchPress>
     Rests.supine(p, tilt);
     p.spine(-8);
     Weights.bar(p, 0.5, Site.HAND);
-    double width = p.value(Setting.GRIP_WIDTH, 3 * p.links().shoulderHalfWidth());
-    Hands.apart(p, width, Grip.OVERHAND);
+    double width = p.value(Setting.GRIP_WIDTH, 3.4 * p.links().shoulderHalfWidth());
+    Arms.grasp(p, width, Grip.OVERHAND);
     double out = p.angle(Setting.ELBOWS_OUT, 60);
     p.usually(JointId.SHOULDER, "flexion", p.between(90, 0), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(20, 55), Posture.EASY);
@@ -77,5 +77,6 @@ public final class BenchPress extends Lift<BenchPress>
       p.statements().together("the bar", "the chest", hand, chest, new Vector3D(0, 0.014, 0), seen);
     }
     Hands.straightWay(p);
+    Arms.forearmsEvenly(p, 2);
   }
 }

@@ -16,6 +16,8 @@ public final class CableLateralRaise extends Lift<CableLateralRaise>
         Can.ElbowBend<CableLateralRaise>,
         With.Pulley<CableLateralRaise>,
         With.PullsCable<CableLateralRaise>,
+        Can.TrunkLean<CableLateralRaise>,
+        Can.Stance<CableLateralRaise>,
         Can.OneSided<CableLateralRaise> {
 
   private CableLateralRaise(Setup setup) {

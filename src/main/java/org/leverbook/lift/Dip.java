@@ -9,7 +9,7 @@ import org.leverbook.support.FixedBar;
 
 /** A dip between parallel bars, from straight arms until the upper arms are level. */
 public final class Dip extends Lift<Dip>
-    implements With.GripWidth<Dip>, Can.TrunkLean<Dip>, Can.Raise<Dip> {
+    implements With.GripWidth<Dip>, Can.TrunkLean<Dip>, Can.Raise<Dip>, Can.ElbowsOut<Dip> {
 
   private Dip(Setup setup) {
     super(setup);
@@ -70,7 +70,7 @@ public final class Dip extends Lift<Dip>
     p.usually(JointId.WRIST, "flexion", -20, 0.2);
     p.usually(JointId.SHOULDER, "flexion", p.between(0, -50), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(0, 90), Posture.EASY);
-    double lean = p.angle(Setting.TRUNK_LEAN, 20);
+    double lean = p.angle(Setting.TRUNK_LEAN, 25);
     double raise = p.angle(Setting.RAISE, 80);
     if (p.isStart()) {
       Hands.straight(p);
@@ -78,6 +78,7 @@ public final class Dip extends Lift<Dip>
     } else if (p.isFinish()) {
       p.trunkLeans(lean);
       Hands.armsRaised(p, raise);
+      Hands.elbowsOut(p, p.angle(Setting.ELBOWS_OUT, 40), 1);
     }
   }
 }

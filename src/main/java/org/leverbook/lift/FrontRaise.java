@@ -10,6 +10,7 @@ public final class FrontRaise extends Lift<FrontRaise>
     implements Can.Raise<FrontRaise>,
         Can.ElbowBend<FrontRaise>,
         Can.TrunkLean<FrontRaise>,
+        Can.Stance<FrontRaise>,
         With.HoldsDumbbells<FrontRaise> {
 
   private FrontRaise(Setup setup) {

@@ -10,6 +10,7 @@ public final class LateralRaise extends Lift<LateralRaise>
     implements Can.Raise<LateralRaise>,
         Can.ElbowBend<LateralRaise>,
         Can.TrunkLean<LateralRaise>,
+        Can.Stance<LateralRaise>,
         With.HoldsDumbbells<LateralRaise> {
 
   private LateralRaise(Setup setup) {
@@ -53,7 +54,7 @@ public final class LateralRaise extends Lift<LateralRaise>
     p.exactlyRadians(JointId.ELBOW, "flexion", p.angle(Setting.ELBOW_BEND, 15));
     double up = p.angle(Setting.RAISE, 90);
     double raised = p.between(Math.toRadians(8), up);
-    p.usually(JointId.SHOULDER, "flexion", 10, 0.3);
+    p.usually(JointId.SHOULDER, "flexion", p.between(-8, 10), 0.3);
     p.usually(JointId.SHOULDER, "abduction", Math.toDegrees(raised), Posture.EASY);
     p.usually(JointId.SHOULDER, "rotation", 10, 0.3);
     p.exactly(JointId.FOREARM, "rotation", 80);

@@ -11,6 +11,7 @@ import org.leverbook.body.Site;
 public final class OverheadPress extends Lift<OverheadPress>
     implements With.GripWidth<OverheadPress>,
         Can.Stance<OverheadPress>,
+        Can.TrunkLean<OverheadPress>,
         With.HoldsBar<OverheadPress> {
 
   private OverheadPress(Setup setup) {
@@ -54,14 +55,16 @@ public final class OverheadPress extends Lift<OverheadPress>
     Stands.feet(p, 2.2 * p.links().hipHalfWidth(), 10);
     p.roughly(-0.05, p.links().standingHipHeight(), -3);
     p.exactly(JointId.KNEE, "flexion", 5);
+    // The head stays back until the bar has passed it.
+    double back = p.angle(Setting.TRUNK_LEAN, -8);
+    p.trunkLeans(back + Math.pow(p.share(), 3) * (Math.toRadians(2) - back));
     p.spine();
-    Hands.apart(p, p.value(Setting.GRIP_WIDTH, 2.6 * p.links().shoulderHalfWidth()), Grip.OVERHAND);
+    Arms.grasp(p, p.value(Setting.GRIP_WIDTH, 2.6 * p.links().shoulderHalfWidth()), Grip.OVERHAND);
     p.usually(JointId.SHOULDER, "flexion", p.between(45, 165), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(20, 10), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(120, 0), Posture.EASY);
     p.usually(JointId.WRIST, "flexion", -25, 0.2);
     if (p.isStart()) {
-      p.ratherTrunkLeans(Math.toRadians(-6), 2);
       Hands.forearmUpright(p, 0.5);
       p.statements()
           .together(
@@ -73,7 +76,6 @@ public final class OverheadPress extends Lift<OverheadPress>
               List.of(Vector3D.PLUS_I, Vector3D.PLUS_J));
     } else if (p.isFinish()) {
       Hands.straight(p);
-      p.ratherTrunkLeans(Math.toRadians(2), 2);
       p.statements()
           .along(
               "the bar",
@@ -83,5 +85,6 @@ public final class OverheadPress extends Lift<OverheadPress>
               List.of(Vector3D.PLUS_I));
     }
     Hands.straightWay(p);
+    Arms.forearmsEvenly(p, 3);
   }
 }

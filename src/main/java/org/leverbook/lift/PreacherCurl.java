@@ -1,14 +1,12 @@
 package org.leverbook.lift;
 
-import java.util.List;
-import java.util.Optional;
-import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
+import org.leverbook.quantity.Units;
 import org.leverbook.support.Pad;
 
-/** A seated curl with the upper arms on a sloping pad. */
+/** A seated curl with the upper arms on a sloping pad and the chest against its rear edge. */
 public final class PreacherCurl extends Lift<PreacherCurl>
     implements With.GripWidth<PreacherCurl>,
         With.Grips<PreacherCurl>,
@@ -61,15 +59,8 @@ public final class PreacherCurl extends Lift<PreacherCurl>
     p.exactlyRadians(
         JointId.ELBOW, "flexion", p.between(Math.toRadians(15), p.angle(Setting.ELBOW_BEND, 125)));
     Hands.upperArm(p, Math.PI / 2 - slope);
-    p.on(
-        new Pad(
-            "arm pad",
-            List.of(Site.ELBOW),
-            new Vector3D(Math.sin(slope), Math.cos(slope), 0),
-            Optional.empty(),
-            0.3,
-            0.8,
-            Pad.CLOTH_FRICTION,
-            true));
+    p.on(Arms.armPad(slope));
+    // The pad pushes the arms up and ahead; its rear edge holds the trunk back.
+    p.on(Pad.chest(Units.deg(90)));
   }
 }

@@ -22,12 +22,23 @@ final class Props {
   }
 
   /**
-   * Both feet on their toes at a place, the balls of the feet on the floor.
+   * Both feet on their toes at a place, the balls of the feet on the floor, which carries them.
    *
    * @param p the posture
    * @param forward metres
    */
   static void toesOnFloor(Posture p, double forward) {
+    toes(p, forward);
+    p.on(floor("floor under the toes", Site.BALL_OF_FOOT));
+  }
+
+  /**
+   * Both feet on their toes at a place; what carries them is said elsewhere.
+   *
+   * @param p the posture
+   * @param forward metres
+   */
+  static void toes(Posture p, double forward) {
     for (Side side : p.sides()) {
       p.statements()
           .along(
@@ -39,7 +50,6 @@ final class Props {
       p.usually(JointId.ANKLE, side, "flexion", 5, 0.5);
       p.exactly(JointId.BALL, side, "flexion", -65);
     }
-    p.on(floor("floor under the toes", Site.BALL_OF_FOOT));
   }
 
   /** The level floor under some sites. */

@@ -5,6 +5,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Side;
+import org.leverbook.body.Site;
 
 /** A pullover lying on a bench: a weight in both hands from above the chest to behind the head. */
 public final class Pullover extends Lift<Pullover>
@@ -56,15 +57,25 @@ public final class Pullover extends Lift<Pullover>
     double raised = p.between(Math.toRadians(90), back);
     p.usually(JointId.SHOULDER, "flexion", Math.toDegrees(raised), Posture.EASY);
     p.usually(JointId.SHOULDER, "rotation", 20, Posture.EASY);
-    if (p.isStart() || p.isFinish()) {
-      // The trunk lies with the head towards -x: an arm at 90 degrees points up.
+    if (p.isStart()) {
+      p.statements()
+          .together(
+              "the weight",
+              "over the shoulders",
+              p.place(Site.HAND, Side.RIGHT),
+              p.joint(JointId.SHOULDER, Side.RIGHT),
+              Vector3D.ZERO,
+              List.of(Vector3D.PLUS_I));
+    } else if (p.isFinish()) {
+      // The trunk lies with the head towards -x: an arm raised by 90 degrees points up, by 180
+      // along the bench; held together the hands draw the elbows in.
       p.statements()
           .leans(
               "the upper arm",
-              "its inclination",
-              p.direction("right upper arm", Vector3D.MINUS_J),
-              Vector3D.MINUS_I,
-              -Math.cos(raised) * 0.97);
+              "its height",
+              p.direction(Side.RIGHT.of("upper arm"), Vector3D.MINUS_J),
+              Vector3D.PLUS_J,
+              Math.sin(back));
     }
   }
 }
