@@ -83,16 +83,17 @@ final class Feet {
     // The hinge of the toes stays above its place; the ball's lowest point touches the ground.
     double toHinge = hinge.getX() - MIDFOOT_AHEAD * p.links().footLength();
     double height = -lowest(p, side, hinge, pitch);
+    double aside = MIDFOOT_AHEAD * p.links().footLength() * ahead.getZ();
     Vector3D ankle =
         middle
+            .add(new Vector3D(0, 0, aside))
             .add(new Vector3D(toHinge, ahead, height, Vector3D.PLUS_J))
             .subtract(new Vector3D(hinge.getX(), nose, hinge.getY(), up));
     p.statements().at("the " + side.of("ankle"), "its place", p.joint(JointId.ANKLE, side), ankle);
     Feature sole = p.direction(side.of("foot"), Vector3D.PLUS_J);
     Feature toes = p.direction(side.of("foot"), Vector3D.PLUS_I);
     String foot = "the " + side.of("foot");
-    p.statements().leans(foot, "the ground", sole, nose, 0);
-    p.statements().leans(foot, "the ground", sole, across, 0);
+    p.statements().points(foot, "the ground", sole, up);
     p.statements().leans(foot, "its direction", toes, across, 0);
     double toesUp = toesUp(p, side, height);
     p.exactly(JointId.BALL, side, "flexion", -Math.toDegrees(pitch + toesUp));

@@ -23,6 +23,9 @@ final class FromFloor {
   /** How far the shoulders are ahead of the bar in a hinge, metres. */
   static final double SHOULDERS_AHEAD = 0.06;
 
+  /** The knee counts as far as this above its joint, metres. */
+  private static final double CAP = 0.05;
+
   private FromFloor() {}
 
   /**
@@ -166,7 +169,9 @@ final class FromFloor {
     double cap = p.body().place(Site.THIGH, side).local().getX();
     double top = p.body().place(Site.HIP_CREASE, side).local().getX();
     double ankle = p.links().footHeight();
-    double share = below ? (knee - height) / (knee - ankle) : (hip - height) / (hip - knee);
+    // The cap makes the knee tall: just above the joint the bar still passes the knee.
+    double above = knee + CAP;
+    double share = below ? (knee - height) / (knee - ankle) : (hip - height) / (hip - above);
     double part = Math.max(0, Math.min(1, share));
     double length = below ? p.links().shank() : p.links().thigh();
     double thick = below ? cap + part * (shin - cap) : top + part * (cap - top);
