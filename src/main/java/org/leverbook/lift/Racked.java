@@ -32,7 +32,7 @@ final class Racked {
    * @param p the posture
    */
   static void inFront(Posture p) {
-    p.usually(JointId.SHOULDER, "flexion", 80, 0.3);
+    p.usually(JointId.SHOULDER, "flexion", 80, 2);
     p.usually(JointId.SHOULDER, "abduction", 0, 0.3);
     p.usually(JointId.SHOULDER, "rotation", 0, 0.3);
     p.usually(JointId.ELBOW, "flexion", 140, 0.3);

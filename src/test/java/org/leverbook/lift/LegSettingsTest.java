@@ -124,9 +124,10 @@ class LegSettingsTest {
     double rear = centre(start, JointId.BALL.on(Side.LEFT)).getX();
     // The front foot turns out by 5 degrees, which takes its ball back by less than a millimetre.
     assertThat(front - rear).isCloseTo(0.75, within(0.001));
+    // What is only wished is found less finely than what must hold.
     Position mirrored = squat.working(Side.LEFT).start();
     assertThat(centre(mirrored, "left knee").getX())
-        .isCloseTo(centre(start, "right knee").getX(), within(1e-4));
+        .isCloseTo(centre(start, "right knee").getX(), within(5e-4));
   }
 
   @Test
