@@ -72,6 +72,8 @@ public final class LegCurl extends Lift<LegCurl>
             0.5,
             Pad.CLOTH_FRICTION,
             false));
+    double ahead = 1.1 * (p.links().pelvisUp() + p.links().spine());
+    Machines.handles(p, ahead, BENCH - 0.25, 2.6 * p.links().shoulderHalfWidth());
     Machines.atKnee(p, Weights.said(p, 0.25), Site.ANKLE);
   }
 }

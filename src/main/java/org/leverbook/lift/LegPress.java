@@ -70,6 +70,7 @@ public final class LegPress extends Lift<LegPress>
     p.atHeight(JointId.HIP, SEAT, "the seat");
     p.on(Pad.back(Units.deg(90 + Math.toDegrees(lean))));
     p.lifts(Sled.of(Units.kg(Weights.said(p, 1.5)), Units.deg(Math.toDegrees(slope))));
+    Machines.handles(p, 0.05, SEAT, 3.2 * p.links().shoulderHalfWidth());
     p.spine(10);
     for (Side side : p.sides()) {
       Vector3D hip = new Vector3D(0, SEAT, side.sign() * 0.16);

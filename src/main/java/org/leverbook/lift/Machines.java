@@ -12,6 +12,7 @@ import org.leverbook.load.LeverMachine;
 import org.leverbook.load.Load;
 import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
+import org.leverbook.support.FixedBar;
 
 /** Machines whose lever turns about a joint of the lifter. */
 final class Machines {
@@ -31,6 +32,26 @@ final class Machines {
    */
   static void atKnee(Posture p, double kilograms, Site site) {
     p.lifts(new AtKnee(kilograms, site));
+  }
+
+  /**
+   * Both hands hold the handles of a machine, which may be pulled and pushed any way.
+   *
+   * @param p the posture
+   * @param forward place of the handles, metres
+   * @param up their height, metres
+   * @param apart between them, metres
+   */
+  static void handles(Posture p, double forward, double up, double apart) {
+    for (Side side : p.sides()) {
+      p.statements()
+          .at(
+              "the " + side.of("hand"),
+              "its handle",
+              p.place(Site.HAND, side),
+              new Vector3D(forward, up, side.sign() * apart / 2));
+    }
+    p.on(new FixedBar());
   }
 
   /** A lever machine that is set so that its pivot is at the knees. */
