@@ -141,7 +141,7 @@ class LegSettingsTest {
   }
 
   @Test
-  void the_weight_of_a_split_squat_hangs_on_one_more_hand_with_one_dumbbell() {
+  void a_split_squat_is_held_with_one_dumbbell_or_two() {
     SplitSquat squat = SplitSquat.of(MAN);
     HandWeights one = HandWeights.one("dumbbell", kg(10), Side.LEFT);
     assertThat(squat.holding(one).finish().held()).isTrue();
