@@ -68,7 +68,7 @@ public final class OverheadTriceps extends Lift<OverheadTriceps>
     } else {
       Weights.hands(p, "dumbbell", 0.08, List.of(Side.RIGHT, Side.LEFT));
     }
-    double lean = p.angle(Setting.TRUNK_LEAN, cable ? 25 : 0);
+    double lean = p.angle(Setting.TRUNK_LEAN, cable ? 15 : 0);
     Rests.seated(p, Rests.usualSeat(p), lean);
     p.spine();
     Hands.apart(p, 0.12, Grip.NEUTRAL);

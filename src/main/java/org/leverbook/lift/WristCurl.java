@@ -1,18 +1,28 @@
 package org.leverbook.lift;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.solve.Feature;
+import org.leverbook.support.LimbRest;
 import org.leverbook.support.Pad;
 
 /** A seated wrist curl, the forearms on a level bench, palms up. */
 public final class WristCurl extends Lift<WristCurl>
-    implements With.GripWidth<WristCurl>, With.Grips<WristCurl>, With.HoldsBar<WristCurl> {
+    implements With.GripWidth<WristCurl>,
+        With.Grips<WristCurl>,
+        With.PadHeight<WristCurl>,
+        With.HoldsBar<WristCurl> {
+
+  /** The bench's height above the seat, metres: common practice, no source. */
+  private static final double BENCH_ABOVE_SEAT = 0.22;
+
+  /** From a forearm's axis to its skin, metres: common practice, no source. */
+  private static final double FLESH = 0.035;
 
   private WristCurl(Setup setup) {
     super(setup);
@@ -54,25 +64,23 @@ public final class WristCurl extends Lift<WristCurl>
     Rests.seated(p, Rests.usualSeat(p), Math.toRadians(25));
     p.spine(15);
     Grip grip = p.grip(Grip.UNDERHAND);
-    Hands.apart(p, p.value(Setting.GRIP_WIDTH, 2 * p.links().shoulderHalfWidth()), grip);
+    Arms.grasp(p, p.value(Setting.GRIP_WIDTH, 2 * p.links().shoulderHalfWidth()), grip);
     p.exactly(
         JointId.WRIST, "flexion", grip == Grip.OVERHAND ? p.between(55, -50) : p.between(-50, 55));
+    double bench = p.value(Setting.PAD_HEIGHT, Rests.usualSeat(p) + BENCH_ABOVE_SEAT);
+    p.atHeight(JointId.ELBOW, bench + FLESH, "the bench");
+    List<LimbRest.Spot> spots = new ArrayList<>();
     for (Side side : p.sides()) {
       // Forearms level on the bench, pointing ahead.
       Feature forearm = p.direction(side.of("forearm"), Vector3D.MINUS_J);
       p.statements().leans("the " + side.of("forearm"), "the bench", forearm, Vector3D.PLUS_J, 0);
     }
+    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+      spots.add(new LimbRest.Spot(Site.ELBOW, side));
+      spots.add(new LimbRest.Spot(Site.FOREARM, side));
+    }
+    p.on(new LimbRest("bench under the forearms", spots, bench, FLESH, Pad.CLOTH_FRICTION));
     p.usually(JointId.SHOULDER, "flexion", 40, Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", 60, Posture.EASY);
-    p.on(
-        new Pad(
-            "bench under the forearms",
-            List.of(Site.FOREARM, Site.ELBOW),
-            Vector3D.PLUS_J,
-            Optional.empty(),
-            0.5,
-            1,
-            Pad.CLOTH_FRICTION,
-            false));
   }
 }

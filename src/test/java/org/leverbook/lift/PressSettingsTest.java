@@ -229,6 +229,8 @@ class PressSettingsTest {
         .isCloseTo(joint(start, JointId.WRIST).getY(), within(1e-6));
     assertThat(at(curl.finish(), Site.HAND).getY())
         .isGreaterThan(at(start, Site.HAND).getY() + 0.05);
+    assertThat(joint(curl.padHeight(cm(60)).start(), JointId.WRIST).getY())
+        .isCloseTo(0.635, within(1e-6));
     WristCurl reverse = curl.grip(Grip.OVERHAND);
     assertThat(at(reverse.finish(), Site.HAND).getY())
         .isGreaterThan(at(reverse.start(), Site.HAND).getY() + 0.05);
