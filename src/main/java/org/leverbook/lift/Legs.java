@@ -8,7 +8,7 @@ import org.leverbook.body.Side;
 final class Legs {
 
   /** How firmly bent knees stay over the toes: common practice, no source. */
-  private static final double KNEES_TRACK = 5;
+  private static final double KNEES_TRACK = 1.5;
 
   /** How firmly the pelvis stays square in one-sided lifts: common practice, no source. */
   private static final double SQUARE = 10;

@@ -33,7 +33,7 @@ final class Squats {
     p.usually(JointId.HIP, "flexion", 105, Posture.EASY);
     p.usually(JointId.ANKLE, "flexion", 24, 0.3);
     p.usually(JointId.HIP, "abduction", 20, 0.1);
-    p.ratherTrunkLeans(Math.toRadians(lean), 0.3);
+    p.ratherTrunkLeans(Math.toRadians(lean), 1.5);
     Legs.kneesOverToes(p);
     Legs.thighs(p, below);
   }
