@@ -57,7 +57,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(9);
+    assertThat(lessons).isEqualTo(10);
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.leverbook.language;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.Type;
+import java.lang.reflect.TypeVariable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -124,7 +125,11 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
         Arrays.stream(method.getParameters())
             .map(p -> name(p.getParameterizedType()) + " " + p.getName())
             .collect(Collectors.joining(", "));
-    String given = name(method.getGenericReturnType());
+    // A setting of a lift gives the lift again.
+    String given =
+        method.getGenericReturnType() instanceof TypeVariable
+            ? "the changed lift"
+            : name(method.getGenericReturnType());
     return method.getName() + "(" + parameters + ")" + (given.equals("void") ? "" : ": " + given);
   }
 
