@@ -97,17 +97,7 @@ final class MarkFit {
     if (known.standing()) {
       stand(said, sides);
     }
-    known
-        .gripWidth()
-        .ifPresent(
-            width ->
-                said.product(
-                    "the grip",
-                    "its width",
-                    new Feature.Way(
-                        Features.joint(body, "left grip"), Features.joint(body, "right grip")),
-                    right,
-                    width));
+    Usual.grip(said, known);
     for (Known.Pair pair : known.nearer()) {
       said.beyond(
           "the " + pair.oneSide().of(pair.one().word()),

@@ -69,6 +69,8 @@ final class Usual {
   private static final double TURN_OUT_SPREAD = 0.2;
   private static final double STANCE_SPREAD = 0.12;
 
+  private static final double GRIP_SPREAD = 0.25;
+
   /** Of the far side, where it has no marks, from the near one: radians. */
   private static final double BOTH_ALIKE = Math.toRadians(5);
 
@@ -118,7 +120,22 @@ final class Usual {
     }
   }
 
-  /** What those two wishes add to the sum that is made least. */
+  /** Hands somewhat more than shoulder width apart, as on a bar, unless the coach knows. */
+  static void grip(Statements said, Known known) {
+    var body = said.body();
+    Feature right = Features.direction(body, "pelvis", Vector3D.PLUS_K);
+    Feature between =
+        new Feature.Way(Features.joint(body, "left grip"), Features.joint(body, "right grip"));
+    known
+        .gripWidth()
+        .ifPresentOrElse(
+            w -> said.product("the grip", "its width", between, right, w),
+            () ->
+                said.ratherProduct(
+                    between, right, 2.6 * body.links().shoulderHalfWidth(), 1 / GRIP_SPREAD));
+  }
+
+  /** What the wishes for the feet add to the sum that is made least. */
   static double unusualStance(Body body, Known known, Placement where) {
     Vector3D right = where.frame(0).z();
     double sum = 0;
