@@ -150,7 +150,9 @@ class PhotoRecoveryTest {
           for (String quantity : quantities()) {
             List<Found> known = known(some, quantity);
             Found worst =
-                known.stream().max(Comparator.comparingDouble(f -> f.error(quantity))).orElseThrow();
+                known.stream()
+                    .max(Comparator.comparingDouble(f -> f.error(quantity)))
+                    .orElseThrow();
             csv.append(
                 String.format(
                     Locale.ROOT,
@@ -189,7 +191,8 @@ class PhotoRecoveryTest {
   }
 
   private static double median(List<Found> some, String quantity) {
-    double[] sorted = known(some, quantity).stream().mapToDouble(f -> f.error(quantity)).sorted().toArray();
+    double[] sorted =
+        known(some, quantity).stream().mapToDouble(f -> f.error(quantity)).sorted().toArray();
     return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
   }
 }
