@@ -2,7 +2,6 @@ package org.leverbook.marks;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -206,7 +205,7 @@ final class TrackFit {
     String worstMark = "";
     for (int i = 0; i < frames; i++) {
       MarkFit fit = fit(i, known);
-      Answer now = before == null ? cheapest(fit, TURNED * sign(right)) : fit.refined(before);
+      Answer now = before == null ? fit.best(TURNED * sign(right)) : fit.refined(before);
       before = now;
       poses.add(now.pose());
       Placement where = now.pose().placed();
@@ -229,13 +228,6 @@ final class TrackFit {
     return Math.signum(attitude.toLocal(right).getX() + 1e-12);
   }
 
-  private static Answer cheapest(MarkFit fit, double turned) {
-    return List.of(Math.toRadians(10), Math.toRadians(60)).stream()
-        .map(out -> fit.from(turned, out))
-        .min(Comparator.comparingDouble(fit::cost))
-        .orElseThrow();
-  }
-
   /** Some frames, each by itself; of the two turns from square on the one that suits them all. */
   private List<Answer> free(int frames) {
     List<Answer> best = List.of();
@@ -245,7 +237,7 @@ final class TrackFit {
       double sum = 0;
       for (int k = 0; k < SAMPLES; k++) {
         MarkFit fit = fit((int) Math.round(k * (frames - 1) / (SAMPLES - 1.0)), plan.known());
-        Answer answer = cheapest(fit, turned);
+        Answer answer = fit.best(turned);
         sum += fit.cost(answer);
         answers.add(answer);
       }

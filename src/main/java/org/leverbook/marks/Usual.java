@@ -84,7 +84,8 @@ final class Usual {
       } else {
         say(said, habit, "right " + habit.name());
         say(said, habit, "left " + habit.name());
-        said.proportion(1 / BOTH_ALIKE, "right " + habit.name(), 1, "left " + habit.name());
+        said.proportion(
+            MarkFit.WEIGHT / BOTH_ALIKE, "right " + habit.name(), 1, "left " + habit.name());
       }
     }
   }
@@ -92,7 +93,8 @@ final class Usual {
   private static void say(Statements said, Habit habit, String name) {
     Coordinates all = said.coordinates();
     if (all.has(name)) {
-      said.usually(name, Math.toRadians(habit.degrees()), 1 / Math.toRadians(habit.spread()));
+      said.usually(
+          name, Math.toRadians(habit.degrees()), MarkFit.WEIGHT / Math.toRadians(habit.spread()));
     }
   }
 
@@ -108,14 +110,17 @@ final class Usual {
             w -> said.product("the stance", "its width", between, right, w),
             () ->
                 said.ratherProduct(
-                    between, right, 2 * body.links().shoulderHalfWidth(), 1 / STANCE_SPREAD));
+                    between,
+                    right,
+                    2 * body.links().shoulderHalfWidth(),
+                    MarkFit.WEIGHT / STANCE_SPREAD));
     for (Side side : sides) {
       Feature foot = Features.direction(body, side.of("foot"), Vector3D.PLUS_I);
       double out = side.sign() * Math.sin(known.turnOut().orElse(TURN_OUT));
       if (known.turnOut().isPresent()) {
         said.product("the " + side.of("foot"), "its turn-out", foot, right, out);
       } else {
-        said.ratherProduct(foot, right, out, 1 / TURN_OUT_SPREAD);
+        said.ratherProduct(foot, right, out, MarkFit.WEIGHT / TURN_OUT_SPREAD);
       }
     }
   }
@@ -132,7 +137,10 @@ final class Usual {
             w -> said.product("the grip", "its width", between, right, w),
             () ->
                 said.ratherProduct(
-                    between, right, 2.6 * body.links().shoulderHalfWidth(), 1 / GRIP_SPREAD));
+                    between,
+                    right,
+                    2.6 * body.links().shoulderHalfWidth(),
+                    MarkFit.WEIGHT / GRIP_SPREAD));
   }
 
   /** What the wishes for the feet add to the sum that is made least. */

@@ -131,10 +131,10 @@ public final class TimedCourse implements Course {
         q[d][k] = now[d];
       }
     }
-    Quaternion still = new Quaternion(q[0]);
+    Quaternion still = quaternion(q[0]);
     double square = still.getNorm() * still.getNorm();
     Vector3D turning = twice(q[1], still, square);
-    double growing = 2 * Quaternion.dotProduct(new Quaternion(q[1]), still) / square;
+    double growing = 2 * Quaternion.dotProduct(quaternion(q[1]), still) / square;
     Vector3D turningUp = twice(q[2], still, square).subtract(turning.scalarMultiply(growing));
     Rotation r = new Rotation(q[0][0], -q[0][1], -q[0][2], -q[0][3], true);
     Frame frame =
@@ -148,8 +148,12 @@ public final class TimedCourse implements Course {
         new MovingPose.Root(new Vector3D(way[1]), new Vector3D(way[2]), turning, turningUp));
   }
 
+  private static Quaternion quaternion(double[] q) {
+    return new Quaternion(q[0], q[1], q[2], q[3]);
+  }
+
   private static Vector3D twice(double[] slope, Quaternion q, double square) {
-    double[] product = Quaternion.multiply(new Quaternion(slope), q.getConjugate()).getVectorPart();
+    double[] product = Quaternion.multiply(quaternion(slope), q.getConjugate()).getVectorPart();
     return new Vector3D(2 / square, new Vector3D(product));
   }
 }
