@@ -31,8 +31,12 @@ public final class Landmarks implements Shown {
   /** Longer gaps are not filled, seconds: common practice, no source. */
   private static final double GAP = 0.1;
 
-  /** Cut-off for whole-body movements, hertz: Winter 2009, from memory. */
-  private static final double CUT_OFF = 6;
+  /**
+   * Cut-off, hertz. An assumption: walking is usually smoothed at 6 Hz (Winter 2009, from memory);
+   * a lift of a second or more holds nothing faster than this, and at 6 Hz a tremble of 3 mm in the
+   * marks already gives more moment than the lifter's own inertia.
+   */
+  private static final double CUT_OFF = 3;
 
   private final DataTable table;
   private final Map<String, String> columns;
@@ -153,8 +157,8 @@ public final class Landmarks implements Shown {
   }
 
   /**
-   * Smoothed with another cut-off: a zero-lag Butterworth low-pass of fourth order; 6 Hz unless
-   * said.
+   * Smoothed with another cut-off: a zero-lag Butterworth low-pass of fourth order; 3 Hz unless
+   * said, which suits lifts of a second or more. Faster ones need more.
    *
    * @param hertz 0.5 to 50
    * @return the changed landmarks

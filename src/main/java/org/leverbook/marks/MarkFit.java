@@ -94,6 +94,20 @@ final class MarkFit {
     return answer.met() ? answer : refused(answer);
   }
 
+  /**
+   * The pose nearest to given values of which what must hold holds exactly; the marks count no
+   * more.
+   *
+   * @param values one a coordinate
+   * @param before an answer near by
+   */
+  Answer kept(double[] values, Answer before) {
+    Statements said = said();
+    said.keepTo(values, 1);
+    Answer answer = new PoseSolver(said).solveFrom(before);
+    return answer.met() ? answer : refused(answer);
+  }
+
   private Answer near(Answer other) {
     return new PoseSolver(said()).solveFrom(other);
   }

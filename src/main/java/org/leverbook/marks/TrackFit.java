@@ -40,6 +40,7 @@ final class TrackFit {
   private final List<Track> tracks;
   private final Track.Clock clock;
   private final Landmarks.Plan plan;
+  private final LowPass filter;
   private final Side shown;
   private final Body body;
   private final Frame attitude;
@@ -66,7 +67,7 @@ final class TrackFit {
       track.checkJumps(name, whole.step(), FASTEST);
     }
     int most = (int) Math.floor(plan.gap() / whole.step() + 1e-6);
-    LowPass filter = new LowPass(plan.hertz(), 1 / whole.step());
+    filter = new LowPass(plan.hertz(), 1 / whole.step());
     List<Track> smooth =
         read.stream()
             .map(t -> t.between(first, last).filled(most, name, clock).smoothed(filter))
@@ -80,7 +81,7 @@ final class TrackFit {
     notes.add(
         String.format(
             Locale.ROOT,
-            "Places smoothed with a zero-lag fourth-order Butterworth low-pass at %.1f Hz, two"
+            "Places, then fitted angles, smoothed with a zero-lag fourth-order Butterworth low-pass at %.1f Hz, two"
                 + " passes, the cut-off corrected for them (Winter 2009); gaps up to %.2f s filled"
                 + " along a straight line.",
             plan.hertz(),
@@ -199,16 +200,17 @@ final class TrackFit {
     List<Answer> free = free(frames);
     Vector3D right = heading(free);
     Known known = plan.known().planted(plan.known().standing() ? ankles(free) : Map.of(), right);
-    List<Pose> poses = new ArrayList<>();
-    Answer before = null;
+    List<Answer> each = new ArrayList<>();
+    for (int i = 0; i < frames; i++) {
+      MarkFit fit = fit(i, known);
+      each.add(i == 0 ? fit.best(TURNED * sign(right)) : fit.refined(each.get(i - 1)));
+    }
+    List<Pose> poses = smooth(each, known);
     double worst = 0;
     String worstMark = "";
     for (int i = 0; i < frames; i++) {
       MarkFit fit = fit(i, known);
-      Answer now = before == null ? fit.best(TURNED * sign(right)) : fit.refined(before);
-      before = now;
-      poses.add(now.pose());
-      Placement where = now.pose().placed();
+      Placement where = poses.get(i).placed();
       for (Sighting s : fit.sightings()) {
         double miss = s.miss(fit.place(s, where));
         if (miss > worst) {
@@ -221,6 +223,33 @@ final class TrackFit {
         String.format(
             Locale.ROOT, "Largest miss of a landmark: %.1f cm (%s).", 100 * worst, worstMark));
     return new Recorded(name, body, level(poses, right), clock, plan.known().standing(), notes);
+  }
+
+  /**
+   * The fitted angles smoothed as the places were: what the marks leave open (how far a limb is
+   * turned out of the picture) would tremble otherwise. Feet stay where they are.
+   */
+  private List<Pose> smooth(List<Answer> each, Known known) {
+    int count = each.get(0).values().length;
+    double[][] rows = new double[count][each.size()];
+    for (int i = 0; i < each.size(); i++) {
+      double[] values = each.get(i).values();
+      for (int k = 0; k < count; k++) {
+        rows[k][i] = values[k];
+      }
+    }
+    for (int k = 0; k < count; k++) {
+      rows[k] = filter.smooth(rows[k]);
+    }
+    List<Pose> poses = new ArrayList<>();
+    for (int i = 0; i < each.size(); i++) {
+      double[] values = new double[count];
+      for (int k = 0; k < count; k++) {
+        values[k] = rows[k][i];
+      }
+      poses.add(fit(i, known).kept(values, each.get(i)).pose());
+    }
+    return poses;
   }
 
   /** On which side of square on the first search begins. */

@@ -53,7 +53,9 @@ class LandmarksTest {
                 Math.abs(
                     seen.moment(joint, Side.RIGHT).signed()
                         - truth.moment(joint, Side.RIGHT).signed()));
-      } else System.out.println(i + " " + seen.holding().sentence());
+      } else {
+        System.out.print(i + " ");
+      }
     }
     return new double[] {angle, moment};
   }
@@ -61,13 +63,16 @@ class LandmarksTest {
   @Test
   void a_squat_is_found_again() {
     for (boolean space : new boolean[] {true, false}) {
-      for (double noise : new double[] {0, 0.003}) {
-        for (double off : new double[] {0, 25}) {
+      for (double noise : new double[] {0, 0.001, 0.003}) {
+        for (double off : new double[] {0}) {
           Filmed film = new Filmed(squat(), space, off, noise);
           Path file =
               film.write(Path.of("target", "photos", "squat-" + space + noise + off + ".csv"));
           long began = System.nanoTime();
-          Recorded again = Landmarks.of(file.toString(), Map.of()).fit(LIFTER);
+          Recorded again =
+              Landmarks.of(file.toString(), Map.of())
+                  .smoothed(Double.parseDouble(System.getProperty("hz", "6")))
+                  .fit(LIFTER);
           double took = (System.nanoTime() - began) / 1e9;
           System.out.printf(
               Locale.ROOT, "space %b noise %.3f off %.0f took %.1f%n", space, noise, off, took);
