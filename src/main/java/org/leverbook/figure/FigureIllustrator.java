@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
+import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Grid;
 import org.leverbook.study.Sweep;
@@ -23,6 +24,9 @@ public final class FigureIllustrator implements Illustrator {
     if (subject instanceof Position position) {
       SideView view = SideView.of(position, joints.isEmpty() ? SideView.USUAL : joints);
       return Optional.of(PositionPicture.of(view, FigureStyle.PRINT));
+    }
+    if (subject instanceof Fit fit) {
+      return Optional.of(PhotoPage.picture(fit, joints, FigureStyle.PRINT));
     }
     if (subject instanceof Sweep sweep) {
       return Optional.of(

@@ -1,6 +1,7 @@
 package org.leverbook.figure;
 
 import java.awt.Shape;
+import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Map;
 
@@ -53,6 +54,18 @@ sealed interface Ink {
    */
   record Words(
       String words, double x, double y, double size, boolean bold, String colour, boolean halo)
+      implements Ink {}
+
+  /**
+   * A photo.
+   *
+   * @param pixels its pixels
+   * @param x left edge
+   * @param y upper edge
+   * @param width on the page
+   * @param height on the page
+   */
+  record Photograph(BufferedImage pixels, double x, double y, double width, double height)
       implements Ink {}
 
   /**

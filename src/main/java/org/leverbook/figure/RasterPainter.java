@@ -61,12 +61,19 @@ final class RasterPainter {
           page.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
           page.setRenderingHint(
               RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+          page.setRenderingHint(
+              RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
           page.setColor(Color.decode(style.paper()));
           page.fillRect(0, 0, image.getWidth(), image.getHeight());
           page.scale(FINENESS, FINENESS);
           painter.accept(page);
           page.dispose();
         });
+    return file(image);
+  }
+
+  /** An image as a PNG file. */
+  static byte[] file(BufferedImage image) {
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     try {
       ImageIO.write(image, "png", file);
@@ -83,6 +90,11 @@ final class RasterPainter {
       words(words);
     } else if (ink instanceof Ink.Form form) {
       form(form);
+    } else if (ink instanceof Ink.Photograph photo) {
+      AffineTransform place = AffineTransform.getTranslateInstance(photo.x(), photo.y());
+      place.scale(
+          photo.width() / photo.pixels().getWidth(), photo.height() / photo.pixels().getHeight());
+      page.drawImage(photo.pixels(), place, null);
     }
   }
 

@@ -4,6 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.PathIterator;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -51,7 +52,20 @@ final class SvgWriter {
       words(words);
     } else if (ink instanceof Ink.Form form) {
       form(form);
+    } else if (ink instanceof Ink.Photograph photo) {
+      photo(photo);
     }
+  }
+
+  /** The pixels themselves, so that no reader turns them by what a camera noted of its pose. */
+  private void photo(Ink.Photograph photo) {
+    svg.append("<image x=\"").append(number(photo.x()));
+    svg.append("\" y=\"").append(number(photo.y()));
+    svg.append("\" width=\"").append(number(photo.width()));
+    svg.append("\" height=\"").append(number(photo.height()));
+    svg.append("\" preserveAspectRatio=\"none\" href=\"data:image/png;base64,");
+    byte[] file = RasterPainter.file(photo.pixels());
+    svg.append(Base64.getEncoder().encodeToString(file)).append("\"/>\n");
   }
 
   private void attributes(Map<String, String> attributes) {

@@ -22,7 +22,7 @@ import org.leverbook.lift.SwingBottom;
 import org.leverbook.lift.TrapBarDeadlift;
 
 /** The words for lifts of legs and hips: a theme of {@link Vocabulary}, which sessions import. */
-public abstract sealed class LegLiftWords extends MovementWords permits PressLiftWords {
+public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWords {
 
   LegLiftWords() {}
 

@@ -11,7 +11,7 @@ import org.leverbook.statics.Tempo;
 import org.leverbook.study.Sweep;
 
 /** The words for movement in time: a theme of {@link Vocabulary}, which sessions import. */
-public abstract sealed class MovementWords extends SupportWords permits LegLiftWords {
+public abstract sealed class MovementWords extends SupportWords permits MarkWords {
 
   MovementWords() {}
 

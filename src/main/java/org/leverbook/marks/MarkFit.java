@@ -25,6 +25,14 @@ import org.leverbook.solve.Statements;
  */
 final class MarkFit {
 
+  /**
+   * All wishes are said this much weaker, which changes nothing among them but lets what must hold
+   * outweigh them from the start, as the solver expects.
+   */
+  static final double WEIGHT = 0.01;
+
+  private static final double[] ARMS_OUT = {Math.toRadians(10), Math.toRadians(60)};
+
   private static final double LEVEL_HIPS = 6;
 
   private final Body body;
@@ -56,34 +64,67 @@ final class MarkFit {
   }
 
   /**
-   * From a start that the sightings suggest.
+   * The best of several starts that the sightings suggest, the upper arms more or less raised
+   * sideways.
    *
    * @param turned how far about the vertical from square on, radians
-   * @param armsOut how far the upper arms are raised sideways, radians
+   * @throws Refused if none leads to a pose that meets what must hold
    */
-  Answer from(double turned, double armsOut) {
-    Statements rough = said();
-    new Start(body, sightings, attitude).say(rough, turned, armsOut);
-    return refined(new PoseSolver(rough).solve());
+  Answer best(double turned) {
+    Answer best = null;
+    Answer missed = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (double out : ARMS_OUT) {
+      Statements rough = said();
+      new Start(body, sightings, attitude).say(rough, turned, out);
+      Answer answer = near(new PoseSolver(rough).solve());
+      if (!answer.met()) {
+        missed = missed == null || answer.worst() < missed.worst() ? answer : missed;
+      } else if (cost(answer) < least) {
+        least = cost(answer);
+        best = answer;
+      }
+    }
+    return best == null ? refused(missed) : best;
   }
 
   /** From a neighbour's answer, as of the instant before. */
-  Answer refined(Answer near) {
-    Answer answer = new PoseSolver(said()).solveFrom(near);
-    if (!answer.met()) {
-      throw new Refused(
-          "The marks cannot be met by a lifter who "
-              + (known.standing() ? "stands with both feet flat" : "is built like this")
-              + ": "
-              + answer.sentence()
-              + (known.standing() ? ". If the feet do not stand flat, add .offTheFloor()." : "."));
-    }
-    return answer;
+  Answer refined(Answer before) {
+    Answer answer = near(before);
+    return answer.met() ? answer : refused(answer);
+  }
+
+  /**
+   * The pose nearest to given values of which what must hold holds exactly; the marks count no
+   * more.
+   *
+   * @param values one a coordinate
+   * @param before an answer near by
+   */
+  Answer kept(double[] values, Answer before) {
+    Statements said = said();
+    said.keepTo(values, 1);
+    Answer answer = new PoseSolver(said).solveFrom(before);
+    return answer.met() ? answer : refused(answer);
+  }
+
+  private Answer near(Answer other) {
+    return new PoseSolver(said()).solveFrom(other);
+  }
+
+  private Answer refused(Answer answer) {
+    throw new Refused(
+        "The marks cannot be met by a lifter who "
+            + (known.standing() ? "stands with both feet flat" : "is built like this")
+            + ": "
+            + answer.sentence()
+            + (known.standing() ? ". If the feet do not stand flat, add .offTheFloor()." : "."));
   }
 
   private Statements said() {
     Statements said = new Statements(body, coordinates, attitude);
     Usual.say(said);
+    new Start(body, sightings, attitude).place(said);
     List<Side> sides =
         coordinates.bothAlike() ? List.of(Side.RIGHT) : List.of(Side.RIGHT, Side.LEFT);
     Feature right = Features.direction(body, "pelvis", Vector3D.PLUS_K);
@@ -92,22 +133,12 @@ final class MarkFit {
     } else if (coordinates.bothAlike()) {
       said.leans("the hips", "level", right, Vector3D.PLUS_J, 0);
     } else {
-      said.rather(right, Vector3D.PLUS_J, 0, LEVEL_HIPS);
+      said.rather(right, Vector3D.PLUS_J, 0, WEIGHT * LEVEL_HIPS);
     }
     if (known.standing()) {
       stand(said, sides);
     }
-    known
-        .gripWidth()
-        .ifPresent(
-            width ->
-                said.product(
-                    "the grip",
-                    "its width",
-                    new Feature.Way(
-                        Features.joint(body, "left grip"), Features.joint(body, "right grip")),
-                    right,
-                    width));
+    Usual.grip(said, known);
     for (Known.Pair pair : known.nearer()) {
       said.beyond(
           "the " + pair.oneSide().of(pair.one().word()),
@@ -120,7 +151,8 @@ final class MarkFit {
     for (Sighting at : sightings) {
       Feature point = at.landmark().on(body, at.side());
       for (int i = 0; i < at.normals().size(); i++) {
-        said.rather(point, at.normals().get(i), at.offsets().get(i), 1 / at.landmark().doubt());
+        said.rather(
+            point, at.normals().get(i), at.offsets().get(i), WEIGHT / at.landmark().doubt());
       }
     }
     return said;
@@ -164,7 +196,7 @@ final class MarkFit {
       double miss = at.miss(place(at, where)) / at.landmark().doubt();
       sum += miss * miss;
     }
-    sum += said().unusual(answer.values());
+    sum += said().unusual(answer.values()) / (WEIGHT * WEIGHT);
     return known.standing() && known.planted().isEmpty()
         ? sum + Usual.unusualStance(body, known, where)
         : sum;

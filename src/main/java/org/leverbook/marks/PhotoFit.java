@@ -1,8 +1,6 @@
 package org.leverbook.marks;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -21,8 +19,6 @@ final class PhotoFit {
 
   /** Where the search begins on either side of square on, radians. */
   private static final double TURNED = Math.toRadians(25);
-
-  private static final double[] ARMS_OUT = {Math.toRadians(10), Math.toRadians(60)};
 
   /** Views that differ by less are one, radians. */
   private static final double SAME = Math.toRadians(2);
@@ -50,8 +46,8 @@ final class PhotoFit {
     MarkFit fit =
         new MarkFit(
             body, sightings, sided(photo.known, shown), camera.frame().z(), View.facing(shown));
-    Solved best = best(photo, marks, shown, body, camera, fit, TURNED);
-    Solved second = best(photo, marks, shown, body, camera, fit, -TURNED);
+    Solved best = new Solved(photo, marks, shown, body, camera, fit.best(TURNED), fit);
+    Solved second = new Solved(photo, marks, shown, body, camera, fit.best(-TURNED), fit);
     if (second.cost() < best.cost()) {
       Solved swap = best;
       best = second;
@@ -64,21 +60,6 @@ final class PhotoFit {
       return Fit.of(best, Optional.empty());
     }
     return Fit.of(best, Optional.of(second));
-  }
-
-  /** The best of those begun at one turn, the arms more or less raised sideways. */
-  private static Solved best(
-      Photo photo,
-      List<Mark> marks,
-      Side shown,
-      Body body,
-      Camera camera,
-      MarkFit fit,
-      double turned) {
-    return Arrays.stream(ARMS_OUT)
-        .mapToObj(out -> new Solved(photo, marks, shown, body, camera, fit.from(turned, out), fit))
-        .min(Comparator.comparingDouble(Solved::cost))
-        .orElseThrow();
   }
 
   /** Marks without side in what is nearer are of the side shown. */

@@ -16,7 +16,9 @@ import org.leverbook.solve.Statements;
 final class Start {
 
   /** How strongly the search keeps to its start at first, per radian. */
-  private static final double KEEPS = 3;
+  private static final double KEEPS = 3 * MarkFit.WEIGHT;
+
+  private static final double FAINT = 0.01 * MarkFit.WEIGHT;
 
   private final Body body;
   private final List<Sighting> sightings;
@@ -37,9 +39,17 @@ final class Start {
     Pose pose = Pose.neutral(body.tree()).rootAt(hip, pelvis);
     double[] x = rough.coordinates().of(pose, attitude);
     for (String name : Usual.PELVIS) {
-      rough.usually(name, x[rough.coordinates().indexOf(name)], 1);
+      rough.usually(name, x[rough.coordinates().indexOf(name)], MarkFit.WEIGHT);
     }
     limbs(rough, lean, armsOut);
+  }
+
+  /** Where the pelvis roughly is, hardly felt. */
+  void place(Statements said) {
+    Vector3D hip = seen(Landmark.HIP).orElseThrow();
+    said.usually("pelvis forward", hip.getX(), FAINT);
+    said.usually("pelvis up", hip.getY(), FAINT);
+    said.usually("pelvis right", hip.getZ(), FAINT);
   }
 
   private void limbs(Statements rough, double lean, double armsOut) {

@@ -69,6 +69,8 @@ final class Usual {
   private static final double TURN_OUT_SPREAD = 0.2;
   private static final double STANCE_SPREAD = 0.12;
 
+  private static final double GRIP_SPREAD = 0.25;
+
   /** Of the far side, where it has no marks, from the near one: radians. */
   private static final double BOTH_ALIKE = Math.toRadians(5);
 
@@ -82,7 +84,8 @@ final class Usual {
       } else {
         say(said, habit, "right " + habit.name());
         say(said, habit, "left " + habit.name());
-        said.proportion(1 / BOTH_ALIKE, "right " + habit.name(), 1, "left " + habit.name());
+        said.proportion(
+            MarkFit.WEIGHT / BOTH_ALIKE, "right " + habit.name(), 1, "left " + habit.name());
       }
     }
   }
@@ -90,7 +93,8 @@ final class Usual {
   private static void say(Statements said, Habit habit, String name) {
     Coordinates all = said.coordinates();
     if (all.has(name)) {
-      said.usually(name, Math.toRadians(habit.degrees()), 1 / Math.toRadians(habit.spread()));
+      said.usually(
+          name, Math.toRadians(habit.degrees()), MarkFit.WEIGHT / Math.toRadians(habit.spread()));
     }
   }
 
@@ -106,19 +110,40 @@ final class Usual {
             w -> said.product("the stance", "its width", between, right, w),
             () ->
                 said.ratherProduct(
-                    between, right, 2 * body.links().shoulderHalfWidth(), 1 / STANCE_SPREAD));
+                    between,
+                    right,
+                    2 * body.links().shoulderHalfWidth(),
+                    MarkFit.WEIGHT / STANCE_SPREAD));
     for (Side side : sides) {
       Feature foot = Features.direction(body, side.of("foot"), Vector3D.PLUS_I);
       double out = side.sign() * Math.sin(known.turnOut().orElse(TURN_OUT));
       if (known.turnOut().isPresent()) {
         said.product("the " + side.of("foot"), "its turn-out", foot, right, out);
       } else {
-        said.ratherProduct(foot, right, out, 1 / TURN_OUT_SPREAD);
+        said.ratherProduct(foot, right, out, MarkFit.WEIGHT / TURN_OUT_SPREAD);
       }
     }
   }
 
-  /** What those two wishes add to the sum that is made least. */
+  /** Hands somewhat more than shoulder width apart, as on a bar, unless the coach knows. */
+  static void grip(Statements said, Known known) {
+    var body = said.body();
+    Feature right = Features.direction(body, "pelvis", Vector3D.PLUS_K);
+    Feature between =
+        new Feature.Way(Features.joint(body, "left grip"), Features.joint(body, "right grip"));
+    known
+        .gripWidth()
+        .ifPresentOrElse(
+            w -> said.product("the grip", "its width", between, right, w),
+            () ->
+                said.ratherProduct(
+                    between,
+                    right,
+                    2.6 * body.links().shoulderHalfWidth(),
+                    MarkFit.WEIGHT / GRIP_SPREAD));
+  }
+
+  /** What the wishes for the feet add to the sum that is made least. */
   static double unusualStance(Body body, Known known, Placement where) {
     Vector3D right = where.frame(0).z();
     double sum = 0;

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
+import org.leverbook.body.Side;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
@@ -102,6 +103,27 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
   public static Sweep over(Movement movement, int values) {
     Ask.present("movement", movement, "movement(\"pull\", smooth(seconds(1.5)), ...)");
     return over("time", Units.seconds(0), movement.duration(), values, movement::at);
+  }
+
+  /**
+   * The same positions against a joint's angle instead of what was varied: where a lift goes down
+   * and up again, each angle has two.
+   *
+   * @param joint which; of a paired joint, the right side
+   * @return the sweep, its rows in the same order; without those that gave no position
+   */
+  public Sweep against(JointId joint) {
+    Ask.present("joint", joint, "KNEE");
+    List<Row> seen =
+        rows.stream()
+            .filter(r -> r.position() != null)
+            .map(r -> new Row(flexion(r.position(), joint), r.position(), r.reason()))
+            .toList();
+    return new Sweep(joint.word() + " flexion", "°", seen);
+  }
+
+  private static double flexion(Position position, JointId joint) {
+    return Math.toDegrees(position.placement().pose().angle(joint, Side.RIGHT, "flexion"));
   }
 
   /**
