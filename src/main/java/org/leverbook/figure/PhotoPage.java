@@ -72,7 +72,7 @@ final class PhotoPage {
     arms();
     new LabelPlacer(room, List.of(), lines, body)
         .place(labels)
-        .forEach(placed -> ink.add(LabelInk.of(placed, style)));
+        .forEach(placed -> ink.add(LabelInk.onPhoto(placed, style)));
     double height = caption();
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("data-photo-left", SvgWriter.number(room.getX()));

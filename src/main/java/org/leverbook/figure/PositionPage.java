@@ -231,50 +231,15 @@ final class PositionPage {
             List.of(between(force.getP1(), above, 0.04), between(force.getP1(), above, 0.2))));
     labels.addAll(new SupportInk(view, style, scale).labels());
     lines.addAll(new LoadInk(view, style, scale).lines());
-    new LabelPlacer(room(), List.of(), lines, body).place(labels).forEach(this::label);
+    new LabelPlacer(room(), List.of(), lines, body)
+        .place(labels)
+        .forEach(placed -> ink.add(LabelInk.onPage(placed, style)));
   }
 
   private static Point2D between(Point2D from, Point2D to, double share) {
     return new Point2D.Double(
         from.getX() + share * (to.getX() - from.getX()),
         from.getY() + share * (to.getY() - from.getY()));
-  }
-
-  private void label(Label.Placed placed) {
-    Rectangle2D box = placed.box();
-    List<Ink> content = new ArrayList<>();
-    if (placed.needsLeader()) {
-      content.add(
-          Form.line(
-              new Line2D.Double(placed.from(), placed.to()),
-              Pen.solid(placed.label().colour(), 0.9)));
-    }
-    content.add(
-        Form.filled(
-            new Rectangle2D.Double(box.getX(), box.getY() + 2, 3, box.getHeight() - 4),
-            placed.label().colour()));
-    for (int i = 0; i < placed.label().lines().size(); i++) {
-      content.add(
-          new Words(
-              placed.label().lines().get(i),
-              box.getX() + 2 * Label.EDGE,
-              box.getY() + placed.label().baseline(i),
-              placed.label().sizeOf(i),
-              i == 0,
-              i < 2 ? style.ink() : style.quiet(),
-              true));
-    }
-    Map<String, String> attributes = new LinkedHashMap<>();
-    attributes.put("class", "label");
-    attributes.put(
-        "data-box",
-        String.join(
-            " ",
-            SvgWriter.number(box.getX()),
-            SvgWriter.number(box.getY()),
-            SvgWriter.number(box.getWidth()),
-            SvgWriter.number(box.getHeight())));
-    ink.add(new Group(attributes, content));
   }
 
   private double caption(double top) {
