@@ -36,6 +36,9 @@ public final class Fit implements Shown {
   /** A mark that misses by more is told of, metres. */
   private static final double FAR_OFF = 0.04;
 
+  /** Sums that differ by less are as likely: three standard deviations. */
+  private static final double TOLD_APART = 9;
+
   /** Views turned by less are as good as square on, radians. */
   private static final double SQUARE = Math.toRadians(3);
 
@@ -268,15 +271,7 @@ public final class Fit implements Shown {
   public List<String> notes() {
     List<String> notes = new ArrayList<>();
     notes.add("The view is " + viewInWords() + ". Everything is computed in space.");
-    mirror.ifPresent(
-        m ->
-            notes.add(
-                String.format(
-                    Locale.ROOT,
-                    "The marks fit as well with the lifter turned %.0f° %s the camera: .other()"
-                        + " gives that solution.",
-                    Math.toDegrees(Math.abs(m.turned())),
-                    m.turned() > 0 ? "towards" : "away from")));
+    mirror.ifPresent(m -> notes.add(mirrored(m)));
     foreshortened().stream()
         .filter(f -> f.tilt() > WORTH_A_WORD || f.seen() > 1.05 * f.length())
         .forEach(f -> notes.add("The " + f + "."));
@@ -301,6 +296,20 @@ public final class Fit implements Shown {
       notes.add("Only the near side is marked; the far side mirrors it.");
     }
     return notes;
+  }
+
+  private String mirrored(Solved m) {
+    double worse = m.cost() - solved.cost();
+    String fits =
+        Math.abs(worse) < TOLD_APART
+            ? "The marks fit about as well"
+            : worse > 0 ? "The marks fit worse, but perhaps," : "The marks even fit better";
+    return String.format(
+        Locale.ROOT,
+        "%s with the lifter turned %.0f° %s the camera: .other() gives that mirror solution.",
+        fits,
+        Math.toDegrees(Math.abs(m.turned())),
+        m.turned() > 0 ? "towards" : "away from");
   }
 
   private String ends() {

@@ -23,11 +23,6 @@ final class PhotoFit {
   /** Views that differ by less are one, radians. */
   private static final double SAME = Math.toRadians(2);
 
-  /**
-   * Solutions whose sums differ by more than this are told apart by the marks: three deviations.
-   */
-  private static final double TOLD_APART = 9;
-
   private static final Set<Landmark> NEEDED =
       EnumSet.of(Landmark.HIP, Landmark.KNEE, Landmark.ANKLE, Landmark.SHOULDER, Landmark.ELBOW);
 
@@ -54,9 +49,6 @@ final class PhotoFit {
       second = swap;
     }
     if (Math.abs(best.turned() - second.turned()) < SAME) {
-      return Fit.of(best, Optional.empty());
-    }
-    if (second.cost() - best.cost() > TOLD_APART) {
       return Fit.of(best, Optional.empty());
     }
     return Fit.of(best, Optional.of(second));

@@ -107,7 +107,7 @@ class PhotoRecoveryTest {
 
   private static Found found(Shot shot, int view, double noise, boolean told) {
     Rendered photo = Rendered.of(shot.position(), view, 5, Path.of("target", "photos", "shot.png"));
-    Photo marked = photo.scaled(photo.marked(noise, 7 + view));
+    Photo marked = photo.scaled(photo.marked(noise, shot.name().hashCode() + view));
     Fit fit = (told ? photo.told(marked) : marked).fit(shot.position().body().person());
     fit = view > 0 ? fit.towardsCamera() : view < 0 ? fit.awayFromCamera() : fit;
     Position again = fit.holding(shot.position().loads().toArray(new Load[0])).position();

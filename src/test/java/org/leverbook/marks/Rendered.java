@@ -48,12 +48,14 @@ final class Rendered {
   private static final double FOCAL = 1250;
 
   final Position position;
+  final Side shown;
   final Camera camera;
   final double distance;
   final Path file;
 
-  private Rendered(Position position, Camera camera, double distance, Path file) {
+  private Rendered(Position position, Side shown, Camera camera, double distance, Path file) {
     this.position = position;
+    this.shown = shown;
     this.camera = camera;
     this.distance = distance;
     this.file = file;
@@ -65,13 +67,19 @@ final class Rendered {
    * @param offSquare degrees; positive where the lifter's front is turned towards the camera
    */
   static Rendered of(Position position, double offSquare, double metres, Path file) {
-    double a = Math.toRadians(offSquare);
+    return of(position, Side.RIGHT, offSquare, metres, file);
+  }
+
+  /** The same from either side. */
+  static Rendered of(Position position, Side shown, double offSquare, double metres, Path file) {
+    double square = shown == Side.LEFT ? Math.PI : 0;
+    double a = square + (shown == Side.LEFT ? -1 : 1) * Math.toRadians(offSquare);
     Frame frame = Frame.aboutVertical(a);
     Vector3D middle = position.placement().centreOfMass();
     Vector3D place = middle.add(frame.z().scalarMultiply(metres));
     Camera camera =
         new NearCamera(place, frame, FOCAL * metres / 3.6, new Vector2D(WIDTH / 2.0, HEIGHT / 2.0));
-    Rendered rendered = new Rendered(position, camera, metres, file);
+    Rendered rendered = new Rendered(position, shown, camera, metres, file);
     if (!Files.exists(file)) {
       rendered.write();
     }
@@ -88,7 +96,8 @@ final class Rendered {
     page.fillRect(0, (int) floor.getY(), WIDTH, HEIGHT);
     page.setColor(new Color(0x30, 0x50, 0x70));
     page.setStroke(new java.awt.BasicStroke(14));
-    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+    for (Side side :
+        shown == Side.RIGHT ? List.of(Side.LEFT, Side.RIGHT) : List.of(Side.RIGHT, Side.LEFT)) {
       Vector2D before = null;
       for (Landmark landmark :
           List.of(
@@ -108,7 +117,7 @@ final class Rendered {
         before = at;
       }
     }
-    Vector2D ear = pixel(Landmark.EAR, Side.RIGHT);
+    Vector2D ear = pixel(Landmark.EAR, shown);
     page.fill(new Ellipse2D.Double(ear.getX() - 35, ear.getY() - 45, 70, 90));
     page.dispose();
     try {
@@ -131,7 +140,7 @@ final class Rendered {
     Random random = new Random(seed);
     Photo photo = Photo.of(file.toString());
     Map<String, Vector2D> marks = new LinkedHashMap<>();
-    NEAR.forEach(l -> marks.put(l.word(), pixel(l, Side.RIGHT)));
+    NEAR.forEach(l -> marks.put(l.word(), pixel(l, shown)));
     for (Map.Entry<String, Vector2D> mark : marks.entrySet()) {
       photo =
           photo.mark(
