@@ -77,7 +77,9 @@ class LandmarksTest {
     // A millimetre of tremble; hip and knee carry up to 165 and 130 N·m here.
     double[] hip = errors(inSpace, again, JointId.HIP);
     double[] knee = errors(inSpace, again, JointId.KNEE);
-    assertThat(hip[0]).isLessThan(4);
+    // Marks at hip and shoulder cannot tell a tilted pelvis from a bent spine: near the end of the
+    // hips' range a few degrees of the one count as the other.
+    assertThat(hip[0]).isLessThan(5);
     assertThat(knee[0]).isLessThan(2);
     assertThat(hip[1]).isLessThan(16);
     assertThat(knee[1]).isLessThan(16);
