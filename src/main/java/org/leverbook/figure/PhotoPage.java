@@ -182,7 +182,8 @@ final class PhotoPage {
       FigureStyle.Accent accent = accents.get(joints.indexOf(arm.id()));
       double aside = arm.moment().centre().getZ();
       Point2D joint = over.at(arm.joint(), aside);
-      Point2D foot = over.at(arm.foot(), aside);
+      // On the line as it is drawn, at the near hold, so that arm and line meet.
+      Point2D foot = over.at(arm.foot(), aside());
       Line2D line = new Line2D.Double(joint, foot);
       Map<String, String> attributes = new LinkedHashMap<>();
       attributes.put("class", "arm");
@@ -218,7 +219,7 @@ final class PhotoPage {
       sentences.add(
           0,
           "The arms are square to the line of force in the lifter's own side view; seen obliquely"
-              + " they look shorter, and not square.");
+              + " they look shorter or longer than they are, and not square.");
     }
     double y = room.getMaxY() + 10;
     for (String sentence : sentences) {

@@ -90,7 +90,8 @@ public final class Fit implements Shown {
   }
 
   /**
-   * The mirror solution: turned towards the camera where this one is turned away.
+   * The second solution: usually the mirror one, turned towards the camera where this one is turned
+   * away.
    *
    * @return the other fit, whose mirror is this one
    * @throws Refused if the marks leave only one
@@ -113,21 +114,21 @@ public final class Fit implements Shown {
   }
 
   /**
-   * The solution that is turned towards the camera.
+   * The solution that is turned more towards the camera.
    *
    * @return this one or the other
    */
   public Fit towardsCamera() {
-    return mirror.isEmpty() || turned() >= 0 ? this : other();
+    return mirror.isEmpty() || turned() >= mirror.get().turned() ? this : other();
   }
 
   /**
-   * The solution that is turned away from the camera.
+   * The solution that is turned more away from the camera.
    *
    * @return this one or the other
    */
   public Fit awayFromCamera() {
-    return mirror.isEmpty() || turned() < 0 ? this : other();
+    return mirror.isEmpty() || turned() < mirror.get().turned() ? this : other();
   }
 
   /**
@@ -306,10 +307,11 @@ public final class Fit implements Shown {
             : worse > 0 ? "The marks fit worse, but perhaps," : "The marks even fit better";
     return String.format(
         Locale.ROOT,
-        "%s with the lifter turned %.0f° %s the camera: .other() gives that mirror solution.",
+        "%s with the lifter turned %.0f° %s the camera: .other() gives that%s solution.",
         fits,
         Math.toDegrees(Math.abs(m.turned())),
-        m.turned() > 0 ? "towards" : "away from");
+        m.turned() > 0 ? "towards" : "away from",
+        m.turned() * turned() < 0 ? " mirror" : "");
   }
 
   private String ends() {

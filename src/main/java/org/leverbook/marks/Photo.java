@@ -340,7 +340,7 @@ public final class Photo implements Shown {
   /**
    * The picture file.
    *
-   * @return its bytes and pixels
+   * @return its name and pixels
    */
   public Still still() {
     return still;

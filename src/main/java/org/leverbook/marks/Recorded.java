@@ -121,7 +121,15 @@ public final class Recorded implements Shown {
    */
   public Movement movement() {
     return Movement.along(
-        name, Tempo.steady(Units.seconds(seconds())), TimedCourse.through(poses), this::position);
+        title(),
+        Tempo.steady(Units.seconds(seconds())),
+        TimedCourse.through(poses),
+        this::position);
+  }
+
+  /** The file's name without its folders and ending. */
+  private String title() {
+    return name.replaceFirst(".*[/\\\\]", "").replaceFirst("\\.csv$", "");
   }
 
   private Position position(Pose pose) {
@@ -129,7 +137,7 @@ public final class Recorded implements Shown {
     if (standing) {
       carrying.add(0, Footing.feet(body));
     }
-    return Position.of(name, body, pose, loads, carrying, List.of(), notes);
+    return Position.of(title(), body, pose, loads, carrying, List.of(), notes);
   }
 
   /**

@@ -12,11 +12,10 @@ import org.leverbook.quantity.Refused;
 /**
  * A picture file.
  *
- * @param name as it was given
- * @param file its bytes
- * @param image its pixels
+ * @param name of the file
+ * @param image its pixels, upright as viewers show them
  */
-public record Still(String name, byte[] file, BufferedImage image) {
+public record Still(String name, BufferedImage image) {
 
   private static final String ADVICE = "Give a PNG, JPEG, GIF or BMP file.";
 
@@ -48,7 +47,7 @@ public record Still(String name, byte[] file, BufferedImage image) {
       if (image == null) {
         throw new Refused("\"" + name + "\" is no picture that can be read here. " + ADVICE);
       }
-      return new Still(name, file, image);
+      return new Still(path.getFileName().toString(), CameraHeld.upright(image, file));
     } catch (IOException | RuntimeException e) {
       if (e instanceof Refused refused) {
         throw refused;
