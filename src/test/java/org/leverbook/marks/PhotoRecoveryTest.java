@@ -88,16 +88,17 @@ class PhotoRecoveryTest {
     assertThat(tipping).as("photos whose pose came out tipping").isLessThan(all.size() / 20);
     assertThat(median(some(all, 0, 0, false), "hip flexion (°)")).isLessThan(3);
     for (int view : VIEWS) {
-      // With what a coach sees beside the photo, exact marks give hip and knee within a few
-      // degrees;
-      // what is left over is what one picture cannot tell: how far the pelvis is tipped under a
-      // bent back, and how much of a raised arm the shoulder girdle gives.
+      // Guards with some room above what was found when they were set; how good the fit is stands
+      // in the table. With what a coach sees beside the photo, exact marks give hip and knee within
+      // a few degrees; what is left is what one picture cannot tell: how far the pelvis is tipped
+      // under a bent back, and how much of a raised arm the shoulder girdle gives. Hips carry 200
+      // to 300 N·m here: 9 are 4 %.
       List<Found> exact = some(all, view, 0, true);
       assertThat(median(exact, "hip flexion (°)")).as("hip at %d°", view).isLessThan(3);
       assertThat(median(exact, "knee flexion (°)")).as("knee at %d°", view).isLessThan(2);
       assertThat(median(exact, "shoulder flexion (°)")).as("shoulder at %d°", view).isLessThan(10);
-      assertThat(median(exact, "view (°)")).as("view at %d°", view).isLessThan(6);
-      assertThat(median(exact, "hip moment (N·m)")).as("hip at %d°", view).isLessThan(6);
+      assertThat(median(exact, "view (°)")).as("view at %d°", view).isLessThan(8);
+      assertThat(median(exact, "hip moment (N·m)")).as("hip moment at %d°", view).isLessThan(9);
       // Two and a half pixels are a centimetre here.
       List<Found> rough = some(all, view, 2.5, false);
       assertThat(median(rough, "hip flexion (°)")).as("hip at %d°", view).isLessThan(6);
