@@ -38,6 +38,7 @@ public final class Population {
   private final Sex sex;
   private final List<String> dimensions;
   private final RealMatrix factor;
+  private final Map<String, Double> means = new HashMap<>();
 
   private Population(Sex sex) {
     this.sex = sex;
@@ -51,6 +52,7 @@ public final class Population {
         correlations.setEntry(i, j, row.number(dimensions.get(j)));
       }
     }
+    dimensions.forEach(d -> means.put(d, MEASURES.row(sex.word(), d).number("mean")));
     factor = new CholeskyDecomposition(correlations, 1e-9, 1e-12).getL();
   }
 
@@ -114,7 +116,8 @@ public final class Population {
     Map<String, Double> measures = new HashMap<>();
     for (int i = 0; i < n; i++) {
       DataRow row = MEASURES.row(sex.word(), dimensions.get(i));
-      measures.put(dimensions.get(i), row.number("mean") + row.number("sd") * together[i]);
+      measures.put(
+          dimensions.get(i), means.get(dimensions.get(i)) + row.number("sd") * together[i]);
     }
     return measures;
   }
@@ -139,7 +142,7 @@ public final class Population {
             Part.SHOULDER_WIDTH,
             Part.HIP_WIDTH)) {
       double here = length(part, drawn) / stature;
-      double usual = length(part, means()) / mean("stature");
+      double usual = length(part, means) / means.get("stature");
       changes.put(part, here / usual);
     }
     Person usual = Person.of(sex, Units.kg(drawn.get("mass")), Units.m(stature));
@@ -161,15 +164,5 @@ public final class Population {
       case HIP_WIDTH -> of.get("bicristalbreadth");
       default -> throw new IllegalStateException("No rule for " + part);
     };
-  }
-
-  private Map<String, Double> means() {
-    Map<String, Double> means = new HashMap<>();
-    dimensions.forEach(d -> means.put(d, mean(d)));
-    return means;
-  }
-
-  private double mean(String dimension) {
-    return MEASURES.row(sex.word(), dimension).number("mean");
   }
 }

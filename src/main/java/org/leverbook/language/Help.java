@@ -99,9 +99,9 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
     Arrays.stream(Vocabulary.class.getMethods())
         .filter(m -> m.getName().equals(word) && Modifier.isStatic(m.getModifiers()))
         .forEach(m -> text.append(signature(m)).append('\n'));
-    Optional<Lift<?>> lift = liftOf(word);
-    lift.ifPresent(l -> text.append('\n').append(ofLift(l).text()));
-    return new Help(text.toString().stripTrailing(), lift.flatMap(l -> ofLift(l).picture()));
+    Optional<Help> lift = liftOf(word).map(Help::ofLift);
+    lift.ifPresent(page -> text.append('\n').append(page.text()));
+    return new Help(text.toString().stripTrailing(), lift.flatMap(Help::picture));
   }
 
   private static Help ofValue(Object value) {

@@ -296,26 +296,22 @@ final class Posture {
 
   /** A joint is at a height. */
   Posture atHeight(JointId joint, double metres, String where) {
-    for (Side side : joint.paired() ? sides() : List.of(Side.MIDLINE)) {
-      statements.along(
-          "the " + joint.on(side),
-          where,
-          joint(joint, side),
-          new Vector3D(0, metres, 0),
-          List.of(Vector3D.PLUS_J));
-    }
-    return this;
+    return along(joint, Vector3D.PLUS_J, metres, where);
   }
 
   /** A joint is at a place forward. */
   Posture atForward(JointId joint, double metres, String where) {
+    return along(joint, Vector3D.PLUS_I, metres, where);
+  }
+
+  private Posture along(JointId joint, Vector3D direction, double metres, String where) {
     for (Side side : joint.paired() ? sides() : List.of(Side.MIDLINE)) {
       statements.along(
           "the " + joint.on(side),
           where,
           joint(joint, side),
-          new Vector3D(metres, 0, 0),
-          List.of(Vector3D.PLUS_I));
+          direction.scalarMultiply(metres),
+          List.of(direction));
     }
     return this;
   }
