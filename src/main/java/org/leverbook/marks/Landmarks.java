@@ -52,7 +52,36 @@ public final class Landmarks implements Shown {
       double to,
       Side shown,
       boolean measuring,
-      Known known) {}
+      Known known) {
+
+    Plan scaled(double metres) {
+      return new Plan(Optional.of(metres), hertz, gap, from, to, shown, measuring, known);
+    }
+
+    Plan smoothed(double cutOff) {
+      return new Plan(metresPerPixel, cutOff, gap, from, to, shown, measuring, known);
+    }
+
+    Plan gapsUpTo(double longest) {
+      return new Plan(metresPerPixel, hertz, longest, from, to, shown, measuring, known);
+    }
+
+    Plan between(double first, double last) {
+      return new Plan(metresPerPixel, hertz, gap, first, last, shown, measuring, known);
+    }
+
+    Plan seenFrom(Side side) {
+      return new Plan(metresPerPixel, hertz, gap, from, to, side, measuring, known);
+    }
+
+    Plan lengthsFromMarks() {
+      return new Plan(metresPerPixel, hertz, gap, from, to, shown, true, known);
+    }
+
+    Plan knowing(Known more) {
+      return new Plan(metresPerPixel, hertz, gap, from, to, shown, measuring, more);
+    }
+  }
 
   private Landmarks(
       DataTable table, Map<String, String> columns, Map<String, String> names, Plan plan) {
@@ -104,16 +133,7 @@ public final class Landmarks implements Shown {
   }
 
   private Landmarks knowing(Known known) {
-    return planned(
-        new Plan(
-            plan.metresPerPixel,
-            plan.hertz,
-            plan.gap,
-            plan.from,
-            plan.to,
-            plan.shown,
-            plan.measuring,
-            known));
+    return planned(plan.knowing(known));
   }
 
   /**
@@ -144,16 +164,7 @@ public final class Landmarks implements Shown {
     if (!(pixels >= 1) || Double.isInfinite(pixels)) {
       throw new Refused("A scale takes one pixel or more, not " + pixels + ".");
     }
-    return planned(
-        new Plan(
-            Optional.of(metres / pixels),
-            plan.hertz,
-            plan.gap,
-            plan.from,
-            plan.to,
-            plan.shown,
-            plan.measuring,
-            plan.known));
+    return planned(plan.scaled(metres / pixels));
   }
 
   /**
@@ -168,16 +179,7 @@ public final class Landmarks implements Shown {
     if (!(hertz >= 0.5 && hertz <= 50)) {
       throw new Refused("The cut-off is " + hertz + " Hz, but must lie between 0.5 and 50 Hz.");
     }
-    return planned(
-        new Plan(
-            plan.metresPerPixel,
-            hertz,
-            plan.gap,
-            plan.from,
-            plan.to,
-            plan.shown,
-            plan.measuring,
-            plan.known));
+    return planned(plan.smoothed(hertz));
   }
 
   /**
@@ -188,16 +190,7 @@ public final class Landmarks implements Shown {
    */
   public Landmarks gapsUpTo(Quantity<Time> longest) {
     double seconds = Ask.time("longest gap", longest, 0, 1);
-    return planned(
-        new Plan(
-            plan.metresPerPixel,
-            plan.hertz,
-            seconds,
-            plan.from,
-            plan.to,
-            plan.shown,
-            plan.measuring,
-            plan.known));
+    return planned(plan.gapsUpTo(seconds));
   }
 
   /**
@@ -210,16 +203,7 @@ public final class Landmarks implements Shown {
   public Landmarks between(Quantity<Time> from, Quantity<Time> to) {
     double first = Si.seconds(Ask.present("first instant", from, "seconds(0.4)"));
     double last = Si.seconds(Ask.present("last instant", to, "seconds(2.1)"));
-    return planned(
-        new Plan(
-            plan.metresPerPixel,
-            plan.hertz,
-            plan.gap,
-            first,
-            last,
-            plan.shown,
-            plan.measuring,
-            plan.known));
+    return planned(plan.between(first, last));
   }
 
   /**
@@ -229,16 +213,7 @@ public final class Landmarks implements Shown {
    * @return the changed landmarks
    */
   public Landmarks seenFrom(Side side) {
-    return planned(
-        new Plan(
-            plan.metresPerPixel,
-            plan.hertz,
-            plan.gap,
-            plan.from,
-            plan.to,
-            Ask.present("side", side, "RIGHT"),
-            plan.measuring,
-            plan.known));
+    return planned(plan.seenFrom(Ask.present("side", side, "RIGHT")));
   }
 
   /**
@@ -246,16 +221,7 @@ public final class Landmarks implements Shown {
    * distance over time, in a view from the side their longest.
    */
   public Landmarks lengthsFromMarks() {
-    return planned(
-        new Plan(
-            plan.metresPerPixel,
-            plan.hertz,
-            plan.gap,
-            plan.from,
-            plan.to,
-            plan.shown,
-            true,
-            plan.known));
+    return planned(plan.lengthsFromMarks());
   }
 
   /** The feet do not stand flat in one place: a lifter who sits, lies, hangs or steps. */
