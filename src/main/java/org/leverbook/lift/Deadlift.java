@@ -2,7 +2,6 @@ package org.leverbook.lift;
 
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
-import org.leverbook.load.Barbell;
 
 /** A conventional deadlift: a bar pulled from the floor to standing, hands outside the knees. */
 public final class Deadlift extends Lift<Deadlift>
@@ -52,16 +51,9 @@ public final class Deadlift extends Lift<Deadlift>
 
   @Override
   void say(Posture p) {
-    Barbell bar = Weights.bar(p, 1.2, Site.HAND);
-    Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.32) / 2, p.angle(Setting.TURN_OUT, 14));
-    FromFloor.bar(p, 0.55);
-    if (p.isStart()) {
-      double height = p.value(Setting.BAR_HEIGHT, bar.plateRadius());
-      FromFloor.barAt(p, height);
-      FromFloor.shinsAtBar(p, height);
-      FromFloor.down(p, 70, 60, FromFloor.SHOULDERS_AHEAD);
-    } else if (p.isFinish()) {
-      FromFloor.lockedOut(p);
-    }
+    FromFloor.deadlift(
+        p,
+        Weights.bar(p, 1.2, Site.HAND),
+        new FromFloor.Style(0.32, 14, 0.55, 70, 60, FromFloor.SHOULDERS_AHEAD));
   }
 }

@@ -245,4 +245,40 @@ final class FromFloor {
     Vector3D up = pose.rootFrame().y();
     return Math.atan2(up.getX(), up.getY());
   }
+
+  /**
+   * The whole deadlift of a straight bar: from the floor, shins at the bar, to standing.
+   *
+   * @param p the posture
+   * @param bar what is pulled
+   * @param style what tells one way of standing at the bar from another
+   */
+  static void deadlift(Posture p, Barbell bar, Style style) {
+    Feet.stand(
+        p,
+        p.value(Setting.STANCE_WIDTH, style.stance) / 2,
+        p.angle(Setting.TURN_OUT, style.turnOut));
+    bar(p, style.grip);
+    if (p.isStart()) {
+      double height = p.value(Setting.BAR_HEIGHT, bar.plateRadius());
+      barAt(p, height);
+      shinsAtBar(p, height);
+      down(p, style.knees, style.lean, style.ahead);
+    } else if (p.isFinish()) {
+      lockedOut(p);
+    }
+  }
+
+  /**
+   * A way of standing at the bar, all of it usual and not exact.
+   *
+   * @param stance between the ankles, metres
+   * @param turnOut each, degrees
+   * @param grip between the hands, metres
+   * @param knees bend at the start, degrees
+   * @param lean of the trunk at the start, degrees
+   * @param ahead of the shoulders from the bar, metres
+   */
+  record Style(
+      double stance, double turnOut, double grip, double knees, double lean, double ahead) {}
 }

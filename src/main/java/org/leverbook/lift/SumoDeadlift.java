@@ -2,7 +2,6 @@ package org.leverbook.lift;
 
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
-import org.leverbook.load.Barbell;
 
 /** A sumo deadlift: a bar pulled from the floor in a wide stance, hands inside the knees. */
 public final class SumoDeadlift extends Lift<SumoDeadlift>
@@ -52,16 +51,7 @@ public final class SumoDeadlift extends Lift<SumoDeadlift>
 
   @Override
   void say(Posture p) {
-    Barbell bar = Weights.bar(p, 1.2, Site.HAND);
-    Feet.stand(p, p.value(Setting.STANCE_WIDTH, 0.70) / 2, p.angle(Setting.TURN_OUT, 42));
-    FromFloor.bar(p, 0.47);
-    if (p.isStart()) {
-      double height = p.value(Setting.BAR_HEIGHT, bar.plateRadius());
-      FromFloor.barAt(p, height);
-      FromFloor.shinsAtBar(p, height);
-      FromFloor.down(p, 85, 50, 0.03);
-    } else if (p.isFinish()) {
-      FromFloor.lockedOut(p);
-    }
+    FromFloor.deadlift(
+        p, Weights.bar(p, 1.2, Site.HAND), new FromFloor.Style(0.70, 42, 0.47, 85, 50, 0.03));
   }
 }
