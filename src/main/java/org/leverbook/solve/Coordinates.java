@@ -47,6 +47,7 @@ public final class Coordinates {
   private final List<double[]> ranges = new ArrayList<>();
   final int[] driver;
   final double[] gain;
+  final Chains chains;
 
   private Coordinates(SegmentTree tree, boolean alike, boolean square) {
     this.tree = tree;
@@ -68,6 +69,7 @@ public final class Coordinates {
     for (int i = 0; i < names.size(); i++) {
       byName.put(names.get(i), i);
     }
+    chains = new Chains(tree.flat(), driver);
   }
 
   /**

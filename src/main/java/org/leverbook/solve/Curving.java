@@ -18,25 +18,23 @@ final class Curving {
   private final Scene scene;
   private final Coordinates coordinates;
   private final Kinematics kinematics;
-  private final double[] matrix;
   private final int n;
   private final double[] points;
   private final double[] directions;
   private final double[] sums;
   private final double[] m = new double[9];
+  private double[] matrix;
 
   /**
-   * Adds to the lower half of a matrix.
+   * For one scene.
    *
    * @param scene whose features
-   * @param matrix n by n, row by row
-   * @param n its width
+   * @param n how many unknowns
    */
-  Curving(Scene scene, double[] matrix, int n) {
+  Curving(Scene scene, int n) {
     this.scene = scene;
     this.coordinates = scene.coordinates;
     this.kinematics = scene.kinematics;
-    this.matrix = matrix;
     this.n = n;
     int size = scene.coordinates.tree().size();
     points = new double[9 * size];
@@ -48,12 +46,14 @@ final class Curving {
    * Adds the second derivatives, each times its force.
    *
    * @param forces three a feature; those of ways are handed on to their ends
+   * @param into the lower half of a matrix of the unknowns, row by row
    */
-  void add(double[] forces) {
+  void add(double[] forces, double[] into) {
+    matrix = into;
     Arrays.fill(points, 0);
     Arrays.fill(directions, 0);
     Arrays.fill(sums, 0);
-    for (int i = scene.features.size() - 1; i >= 0; i--) {
+    for (int i = scene.size() - 1; i >= 0; i--) {
       double fx = forces[3 * i];
       double fy = forces[3 * i + 1];
       double fz = forces[3 * i + 2];
@@ -62,8 +62,8 @@ final class Curving {
       }
     }
     gather();
-    for (int a = 0; a < coordinates.driver.length; a++) {
-      if (coordinates.driver[a] >= 0) {
+    for (int a : scene.chains.driven) {
+      if (scene.column[coordinates.driver[a]] >= 0) {
         carried(a);
       }
     }
@@ -71,18 +71,17 @@ final class Curving {
   }
 
   private void take(int i, double[] forces, double fx, double fy, double fz) {
-    Feature feature = scene.features.get(i);
     double x = scene.values[3 * i];
     double y = scene.values[3 * i + 1];
     double z = scene.values[3 * i + 2];
-    if (feature instanceof Feature.Way way) {
-      push(forces, scene.index.get(way.to()), fx, fy, fz);
-      push(forces, scene.index.get(way.from()), -fx, -fy, -fz);
-    } else if (feature instanceof Feature.Point point) {
-      outer(points, point.segment(), x, y, z, fx, fy, fz);
-      push(sums, point.segment(), fx, fy, fz);
-    } else if (feature instanceof Feature.Direction direction) {
-      outer(directions, direction.segment(), x, y, z, fx, fy, fz);
+    if (scene.isWay(i)) {
+      push(forces, scene.to(i), fx, fy, fz);
+      push(forces, scene.from(i), -fx, -fy, -fz);
+    } else if (scene.isPoint(i)) {
+      outer(points, scene.segments[i], x, y, z, fx, fy, fz);
+      push(sums, scene.segments[i], fx, fy, fz);
+    } else if (scene.isDirection(i)) {
+      outer(directions, scene.segments[i], x, y, z, fx, fy, fz);
     } else {
       masses(fx, fy, fz);
     }
@@ -168,12 +167,12 @@ final class Curving {
 
   /** One angle with itself and all that carry it. */
   private void carried(int angle) {
-    int s = scene.holder[angle];
+    int s = scene.chains.holder[angle];
     if (!about(s, kinematics.origin(s, 0), kinematics.origin(s, 1), kinematics.origin(s, 2))) {
       return;
     }
     double g = coordinates.gain[angle];
-    int j = coordinates.driver[angle];
+    int j = scene.column[coordinates.driver[angle]];
     double bx = g * kinematics.axis(angle, 0);
     double by = g * kinematics.axis(angle, 1);
     double bz = g * kinematics.axis(angle, 2);
@@ -181,17 +180,25 @@ final class Curving {
     double ux = m[0] * bx + m[1] * by + m[2] * bz - trace * bx;
     double uy = m[3] * bx + m[4] * by + m[5] * bz - trace * by;
     double uz = m[6] * bx + m[7] * by + m[8] * bz - trace * bz;
-    for (int a : scene.carriers[angle]) {
-      double both =
-          coordinates.gain[a]
-              * (kinematics.axis(a, 0) * ux
-                  + kinematics.axis(a, 1) * uy
-                  + kinematics.axis(a, 2) * uz);
-      addPair(coordinates.driver[a], j, a == angle ? both : 2 * both);
+    double[] turning = scene.turning;
+    int own = 3 * angle;
+    // All angles of its own coordinate before it count twice, it itself once.
+    matrix[j * n + j] +=
+        (2 * turning[own] - bx) * ux
+            + (2 * turning[own + 1] - by) * uy
+            + (2 * turning[own + 2] - bz) * uz;
+    for (int a : scene.chains.others[angle]) {
+      int i = scene.column[coordinates.driver[a]];
+      if (i >= 0) {
+        int at = 3 * a;
+        matrix[i > j ? i * n + j : j * n + i] +=
+            turning[at] * ux + turning[at + 1] * uy + turning[at + 2] * uz;
+      }
     }
     double[] axes = scene.rootAxes;
-    for (int r = 0; r < 3; r++) {
-      addPair(3 + r, j, 2 * (axes[3 * r] * ux + axes[3 * r + 1] * uy + axes[3 * r + 2] * uz));
+    for (int r : scene.turns) {
+      matrix[j * n + scene.column[3 + r]] +=
+          axes[3 * r] * ux + axes[3 * r + 1] * uy + axes[3 * r + 2] * uz;
     }
   }
 
@@ -199,26 +206,20 @@ final class Curving {
     about(0, scene.place[0], scene.place[1], scene.place[2]);
     double trace = m[0] + m[4] + m[8];
     double[] axes = scene.rootAxes;
-    for (int b = 0; b < 3; b++) {
+    for (int b : scene.turns) {
       double bx = axes[3 * b];
       double by = axes[3 * b + 1];
       double bz = axes[3 * b + 2];
       double ux = m[0] * bx + m[1] * by + m[2] * bz - trace * bx;
       double uy = m[3] * bx + m[4] * by + m[5] * bz - trace * by;
       double uz = m[6] * bx + m[7] * by + m[8] * bz - trace * bz;
-      for (int a = 0; a <= b; a++) {
-        double both = axes[3 * a] * ux + axes[3 * a + 1] * uy + axes[3 * a + 2] * uz;
-        addPair(3 + a, 3 + b, a == b ? both : 2 * both);
+      int row = scene.column[3 + b] * n;
+      for (int a : scene.turns) {
+        if (a <= b) {
+          matrix[row + scene.column[3 + a]] +=
+              axes[3 * a] * ux + axes[3 * a + 1] * uy + axes[3 * a + 2] * uz;
+        }
       }
-    }
-  }
-
-  /** A quadratic form's term x_i x_j with factor whole/2 into the lower half of its matrix. */
-  private void addPair(int i, int j, double whole) {
-    if (i == j) {
-      matrix[i * n + i] += whole;
-    } else {
-      matrix[Math.max(i, j) * n + Math.min(i, j)] += whole / 2;
     }
   }
 }

@@ -27,7 +27,6 @@ final class Descent {
   private final PoseProblem problem;
   private final int n;
   private final int rows;
-  private final double[] slopes;
   private final double[] residuals;
   private final double[] tried;
   private final double[] next;
@@ -49,7 +48,6 @@ final class Descent {
     this.problem = problem;
     n = problem.unknowns;
     rows = problem.rows;
-    slopes = new double[rows * n];
     residuals = new double[rows];
     tried = new double[rows];
     next = new double[n];
@@ -57,7 +55,7 @@ final class Descent {
     normal = new double[n * n];
     curved = new double[n * n];
     pulls = new double[rows];
-    factor = new double[n * n];
+    factor = new double[n * (n + 1)];
     step = new double[n];
     shift = new double[rows];
     slope = new double[n];
@@ -177,7 +175,7 @@ final class Descent {
 
   /** Gradient and normal matrix (its lower half). */
   private void linearise(double[] x) {
-    problem.slopes(slopes);
+    problem.slopes();
     java.util.Arrays.fill(normal, 0);
     for (int i = 0; i < n; i++) {
       double k = problem.stiffness[i] * problem.stiffness[i];
@@ -189,13 +187,15 @@ final class Descent {
       double w = condition ? strength : problem.weights[r] * problem.weights[r];
       double c = residuals[r] + (condition ? shift[r] : 0);
       pulls[r] = w * c;
-      int row = r * n;
-      for (int i = 0; i < n; i++) {
-        double wi = w * slopes[row + i];
-        if (wi != 0) {
-          gradient[i] += wi * c;
-          for (int j = 0; j <= i; j++) {
-            normal[i * n + j] += wi * slopes[row + j];
+      int[] columns = problem.flat[r].columns;
+      double[] slopes = problem.flat[r].slopes;
+      for (int a = 0; a < columns.length; a++) {
+        double wa = w * slopes[a];
+        if (wa != 0) {
+          gradient[columns[a]] += wa * c;
+          int row = columns[a] * n;
+          for (int b = 0; b <= a; b++) {
+            normal[row + columns[b]] += wa * slopes[b];
           }
         }
       }
@@ -273,43 +273,50 @@ final class Descent {
     return count - 1;
   }
 
-  /** Solves the damped equations of the free unknowns by a Cholesky factor. */
+  /**
+   * Solves the damped equations of the open unknowns by elimination without exchange, the right
+   * side as a last column: false where the matrix is not positive definite.
+   */
   private boolean solve(double[] matrix, int count, double damping) {
+    int width = count + 1;
     for (int a = 0; a < count; a++) {
-      int i = open[a];
-      for (int b = 0; b <= a; b++) {
-        double sum = matrix[i * n + open[b]];
-        if (a == b) {
-          sum += damping * (Math.abs(sum) + 1e-6);
-        }
-        for (int k = 0; k < b; k++) {
-          sum -= factor[a * n + k] * factor[b * n + k];
-        }
-        if (a == b) {
-          if (!(sum > 0)) {
-            return false;
-          }
-          factor[a * n + a] = Math.sqrt(sum);
-        } else {
-          factor[a * n + b] = sum / factor[b * n + b];
-        }
+      int row = a * width;
+      int column = open[a];
+      double own = matrix[column * n + column];
+      factor[row + a] = own + damping * (Math.abs(own) + 1e-6);
+      for (int b = a + 1; b < count; b++) {
+        factor[row + b] = matrix[open[b] * n + column];
       }
+      factor[row + count] = -slope[column];
     }
     for (int a = 0; a < count; a++) {
-      double sum = -slope[open[a]];
-      for (int k = 0; k < a; k++) {
-        sum -= factor[a * n + k] * step[k];
+      double pivot = factor[a * width + a];
+      if (!(pivot > 0)) {
+        return false;
       }
-      step[a] = sum / factor[a * n + a];
+      for (int i = a + 1; i < count; i++) {
+        double part = factor[a * width + i] / pivot;
+        if (part != 0) {
+          eliminate(a * width, i * width, i, width, part);
+        }
+      }
     }
     for (int a = count - 1; a >= 0; a--) {
-      double sum = step[a];
+      int row = a * width;
+      double sum = factor[row + count];
       for (int k = a + 1; k < count; k++) {
-        sum -= factor[k * n + a] * step[k];
+        sum -= factor[row + k] * step[k];
       }
-      step[a] = sum / factor[a * n + a];
+      step[a] = sum / factor[row + a];
     }
     return true;
+  }
+
+  private void eliminate(int from, int to, int first, int end, double part) {
+    double[] f = factor;
+    for (int k = first; k < end; k++) {
+      f[to + k] -= part * f[from + k];
+    }
   }
 
   /** Takes the step; the largest part of it. */

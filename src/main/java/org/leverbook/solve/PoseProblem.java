@@ -3,12 +3,12 @@ package org.leverbook.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import java.util.stream.IntStream;
 
 /**
  * Statements as numbers: the residuals of conditions first, then those of the wishes, and how each
- * moves with the unknowns. The unknowns are the coordinates, then a slack of zero or more for each
- * "at least".
+ * moves with the unknowns. The unknowns are the coordinates that are free, then a slack of zero or
+ * more for each "at least"; what is held has no column.
  */
 final class PoseProblem {
 
@@ -16,166 +16,127 @@ final class PoseProblem {
   private static final double SLACK_STIFFNESS = 1e-3;
 
   final Scene scene;
-  final int coordinates;
+
+  /** Coordinates and slacks together, held ones too. */
+  final int all;
+
   final int unknowns;
   final int conditions;
   final int rows;
+
+  /** Which of all an unknown is. */
+  final int[] open;
+
   final double[] low;
   final double[] high;
   final double[] usual;
   final double[] stiffness;
   final double[] weights;
+  final FlatRow[] flat;
 
   /** Statements in the order of their rows, with the first row of each. */
   final List<Statement> statements = new ArrayList<>();
 
   final List<Integer> firsts = new ArrayList<>();
 
-  private final List<Row> all = new ArrayList<>();
-  private final int[][] features;
-  private final double[][] directions;
-  private final int[][] products;
-  private final int[] slackOf;
+  private final double[] whole;
   private final double[] forces;
   private final List<int[]> pairs = new ArrayList<>();
-  private final int[][] pairOf;
   private final double[] pairPulls;
-  private Curving curving;
-  private double[] curvedInto;
+  private final Curving curving;
 
   PoseProblem(Statements said) {
-    scene = new Scene(said.coordinates(), said.attitude());
-    coordinates = said.coordinates().count();
-    unknowns = coordinates + said.slacks();
-    low = grown(said.low, 0);
-    high = grown(said.high, Double.POSITIVE_INFINITY);
-    usual = grown(said.usual, 0);
-    stiffness = grown(said.stiffness, SLACK_STIFFNESS);
-    said.said().stream().filter(Statement::mustHold).forEach(this::take);
-    conditions = all.size();
-    said.said().stream().filter(s -> !s.mustHold()).forEach(this::take);
-    rows = all.size();
-    weights = new double[rows];
-    slackOf = new int[rows];
-    Arrays.fill(slackOf, -1);
-    for (int i = 0; i < statements.size(); i++) {
-      Statement statement = statements.get(i);
-      for (int r = 0; r < statement.rows().size(); r++) {
-        weights[firsts.get(i) + r] = statement.weight();
-        slackOf[firsts.get(i) + r] = statement.slack() < 0 ? -1 : coordinates + statement.slack();
-      }
+    int coordinates = said.coordinates().count();
+    all = coordinates + said.slacks();
+    open =
+        IntStream.range(0, all)
+            .filter(i -> i >= coordinates || said.low[i] < said.high[i])
+            .toArray();
+    unknowns = open.length;
+    int[] column = new int[all];
+    Arrays.fill(column, -1);
+    for (int i = 0; i < unknowns; i++) {
+      column[open[i]] = i;
     }
-    features = new int[rows][];
-    directions = new double[rows][];
-    products = new int[rows][];
-    pairOf = new int[rows][];
-    for (int r = 0; r < rows; r++) {
-      flatten(r);
+    whole = Arrays.copyOf(said.low, all);
+    low = chosen(said.low, 0);
+    high = chosen(said.high, Double.POSITIVE_INFINITY);
+    usual = chosen(said.usual, 0);
+    stiffness = chosen(said.stiffness, SLACK_STIFFNESS);
+    scene = new Scene(said.coordinates(), said.attitude(), column);
+    List<FlatRow> flattened = new ArrayList<>();
+    said.said().stream().filter(Statement::mustHold).forEach(s -> take(s, coordinates, flattened));
+    conditions = flattened.size();
+    said.said().stream().filter(s -> !s.mustHold()).forEach(s -> take(s, coordinates, flattened));
+    rows = flattened.size();
+    flat = flattened.toArray(FlatRow[]::new);
+    weights = new double[rows];
+    for (int i = 0; i < statements.size(); i++) {
+      int first = firsts.get(i);
+      Arrays.fill(
+          weights, first, first + statements.get(i).rows().size(), statements.get(i).weight());
     }
     scene.ready();
+    for (FlatRow row : flat) {
+      row.ready(column);
+    }
     forces = new double[3 * scene.size()];
     pairPulls = new double[pairs.size()];
+    curving = new Curving(scene, unknowns);
   }
 
-  private double[] grown(double[] given, double rest) {
-    double[] all = Arrays.copyOf(given, unknowns);
-    Arrays.fill(all, coordinates, unknowns, rest);
-    return all;
+  private double[] chosen(double[] given, double rest) {
+    double[] chosen = new double[unknowns];
+    for (int i = 0; i < unknowns; i++) {
+      chosen[i] = open[i] < given.length ? given[open[i]] : rest;
+    }
+    return chosen;
   }
 
-  private void take(Statement statement) {
+  private void take(Statement statement, int coordinates, List<FlatRow> into) {
     statements.add(statement);
-    firsts.add(all.size());
-    all.addAll(statement.rows());
-  }
-
-  private void flatten(int r) {
-    Row row = all.get(r);
-    features[r] = new int[row.along.size()];
-    directions[r] = new double[3 * row.along.size()];
-    for (int i = 0; i < features[r].length; i++) {
-      features[r][i] = scene.take(row.along.get(i).feature());
-      Vector3D d = row.along.get(i).direction();
-      directions[r][3 * i] = d.getX();
-      directions[r][3 * i + 1] = d.getY();
-      directions[r][3 * i + 2] = d.getZ();
-    }
-    products[r] = new int[2 * row.products.size()];
-    pairOf[r] = new int[row.products.size()];
-    for (int i = 0; i < row.products.size(); i++) {
-      products[r][2 * i] = scene.take(row.products.get(i).one());
-      products[r][2 * i + 1] = scene.take(row.products.get(i).other());
-      pairOf[r][i] = pairIndex(products[r][2 * i], products[r][2 * i + 1]);
+    firsts.add(into.size());
+    int slack = statement.slack() < 0 ? -1 : coordinates + statement.slack();
+    for (Row row : statement.rows()) {
+      into.add(new FlatRow(row, scene, slack, pairs));
     }
   }
 
-  private int pairIndex(int one, int other) {
-    for (int i = 0; i < pairs.size(); i++) {
-      if (pairs.get(i)[0] == one && pairs.get(i)[1] == other) {
-        return i;
-      }
+  /** All coordinates and slacks, held ones too; copied. */
+  double[] whole(double[] x) {
+    spread(x);
+    return whole.clone();
+  }
+
+  /** The unknowns among all; what is not given is zero. */
+  double[] unknownsOf(double[] given) {
+    double[] x = new double[unknowns];
+    for (int i = 0; i < unknowns; i++) {
+      x[i] = open[i] < given.length ? given[open[i]] : 0;
     }
-    pairs.add(new int[] {one, other});
-    return pairs.size() - 1;
+    return x;
+  }
+
+  private void spread(double[] x) {
+    for (int i = 0; i < unknowns; i++) {
+      whole[open[i]] = x[i];
+    }
   }
 
   /** All residuals at given unknowns. */
   void residuals(double[] x, double[] into) {
-    scene.place(x);
-    double[] v = scene.values;
+    spread(x);
+    scene.place(whole);
     for (int r = 0; r < rows; r++) {
-      Row row = all.get(r);
-      double sum = -row.target;
-      int[] f = features[r];
-      double[] d = directions[r];
-      for (int i = 0; i < f.length; i++) {
-        int at = 3 * f[i];
-        sum += d[3 * i] * v[at] + d[3 * i + 1] * v[at + 1] + d[3 * i + 2] * v[at + 2];
-      }
-      for (int i = 0; i < row.products.size(); i++) {
-        int a = 3 * products[r][2 * i];
-        int b = 3 * products[r][2 * i + 1];
-        sum +=
-            row.products.get(i).factor()
-                * (v[a] * v[b] + v[a + 1] * v[b + 1] + v[a + 2] * v[b + 2]);
-      }
-      for (Row.Single single : row.singles) {
-        sum += single.factor() * x[single.coordinate()];
-      }
-      if (slackOf[r] >= 0) {
-        sum -= x[slackOf[r]];
-      }
-      into[r] = sum;
+      into[r] = flat[r].residual(whole);
     }
   }
 
-  /** How all residuals move, at the unknowns last given to {@link #residuals}; row by row. */
-  void slopes(double[] into) {
+  /** How all residuals move, at the unknowns last given to {@link #residuals}: into the rows. */
+  void slopes() {
     scene.slope();
-    double[] v = scene.values;
-    double[] s = scene.slopes;
-    Arrays.fill(into, 0, rows * unknowns, 0);
-    for (int r = 0; r < rows; r++) {
-      Row row = all.get(r);
-      int to = r * unknowns;
-      int[] f = features[r];
-      double[] d = directions[r];
-      for (int i = 0; i < f.length; i++) {
-        add(into, to, f[i], d[3 * i], d[3 * i + 1], d[3 * i + 2], s);
-      }
-      for (int i = 0; i < row.products.size(); i++) {
-        double factor = row.products.get(i).factor();
-        int a = products[r][2 * i];
-        int b = products[r][2 * i + 1];
-        add(into, to, a, factor * v[3 * b], factor * v[3 * b + 1], factor * v[3 * b + 2], s);
-        add(into, to, b, factor * v[3 * a], factor * v[3 * a + 1], factor * v[3 * a + 2], s);
-      }
-      for (Row.Single single : row.singles) {
-        into[to + single.coordinate()] += single.factor();
-      }
-      if (slackOf[r] >= 0) {
-        into[to + slackOf[r]] -= 1;
-      }
+    for (FlatRow row : flat) {
+      row.slope();
     }
   }
 
@@ -188,81 +149,34 @@ final class PoseProblem {
   void curve(double[] pulls, double[] matrix) {
     Arrays.fill(forces, 0);
     Arrays.fill(pairPulls, 0);
-    double[] v = scene.values;
     for (int r = 0; r < rows; r++) {
-      double pull = pulls[r];
-      if (pull == 0) {
-        continue;
-      }
-      int[] f = features[r];
-      for (int i = 0; i < f.length; i++) {
-        for (int a = 0; a < 3; a++) {
-          forces[3 * f[i] + a] += pull * directions[r][3 * i + a];
-        }
-      }
-      for (int i = 0; i < products[r].length; i += 2) {
-        double both = pull * all.get(r).products.get(i / 2).factor();
-        int one = products[r][i];
-        int other = products[r][i + 1];
-        pairPulls[pairOf[r][i / 2]] += both;
-        for (int a = 0; a < 3; a++) {
-          forces[3 * one + a] += both * v[3 * other + a];
-          forces[3 * other + a] += both * v[3 * one + a];
-        }
+      if (pulls[r] != 0) {
+        flat[r].pull(pulls[r], forces, pairPulls);
       }
     }
-    for (int p = 0; p < pairs.size(); p++) {
-      pair(pairs.get(p), pairPulls[p], matrix);
+    for (int p = 0; p < pairPulls.length; p++) {
+      pair(pairs.get(p)[0], pairs.get(p)[1], pairPulls[p], matrix);
     }
-    curving(matrix).add(forces);
+    curving.add(forces, matrix);
   }
 
   /** Both features of a product move: the slopes of the one times those of the other. */
-  private void pair(int[] pair, double pull, double[] matrix) {
-    double[] s = scene.slopes;
-    int n = coordinates;
-    for (int a = 0; a < 3; a++) {
-      int p = (3 * pair[0] + a) * n;
-      int q = (3 * pair[1] + a) * n;
-      for (int k = 0; k < n; k++) {
-        double one = pull * s[p + k];
-        double other = pull * s[q + k];
-        if (one != 0 || other != 0) {
-          int row = k * unknowns;
-          for (int l = 0; l <= k; l++) {
-            matrix[row + l] += one * s[q + l] + other * s[p + l];
-          }
-        }
-      }
-    }
-  }
-
-  /** The same one as long as the matrix is the same: nothing is allocated step by step. */
-  private Curving curving(double[] matrix) {
-    if (curvedInto != matrix) {
-      curving = new Curving(scene, matrix, unknowns);
-      curvedInto = matrix;
-    }
-    return curving;
-  }
-
-  private void add(
-      double[] into, int to, int feature, double x, double y, double z, double[] slopes) {
-    int n = coordinates;
-    int at = 3 * feature * n;
-    if (x != 0) {
-      for (int k = 0; k < n; k++) {
-        into[to + k] += x * slopes[at + k];
-      }
-    }
-    if (y != 0) {
-      for (int k = 0; k < n; k++) {
-        into[to + k] += y * slopes[at + n + k];
-      }
-    }
-    if (z != 0) {
-      for (int k = 0; k < n; k++) {
-        into[to + k] += z * slopes[at + 2 * n + k];
+  private void pair(int one, int other, double pull, double[] matrix) {
+    double[] s = scene.slopes[one];
+    double[] t = scene.slopes[other];
+    int[] rowsOf = scene.columns[one];
+    int[] columnsOf = scene.columns[other];
+    int width = rowsOf.length;
+    int across = columnsOf.length;
+    for (int k = 0; k < width; k++) {
+      double x = pull * s[k];
+      double y = pull * s[width + k];
+      double z = pull * s[2 * width + k];
+      int i = rowsOf[k];
+      for (int l = 0; l < across; l++) {
+        double both = x * t[l] + y * t[across + l] + z * t[2 * across + l];
+        int j = columnsOf[l];
+        matrix[i > j ? i * unknowns + j : j * unknowns + i] += i == j ? 2 * both : both;
       }
     }
   }

@@ -1,7 +1,6 @@
 package org.leverbook.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -95,7 +94,7 @@ public final class PoseSolver {
    * @return the answer
    */
   public Answer solveFrom(Answer neighbour) {
-    double[] x = Arrays.copyOf(neighbour.values(), problem.unknowns);
+    double[] x = problem.unknownsOf(neighbour.values());
     descent.begin();
     descent.strength(STRONG);
     finish(x);
@@ -106,8 +105,8 @@ public final class PoseSolver {
   }
 
   private void stray(double[] x, Random random) {
-    for (int i = Coordinates.ROOT - 3; i < x.length; i++) {
-      if (problem.low[i] < problem.high[i]) {
+    for (int i = 0; i < x.length; i++) {
+      if (problem.open[i] >= Coordinates.ROOT - 3) {
         x[i] += STRAYING * random.nextGaussian();
       }
     }
@@ -135,13 +134,14 @@ public final class PoseSolver {
 
   private Answer answer(double[] x, int steps) {
     // What stops a miss is asked of the conditions alone, at the pose that misses least.
-    double[] values = Arrays.copyOf(x, problem.unknowns);
-    problem.residuals(values, descent.residuals());
+    problem.residuals(x, descent.residuals());
+    double[] values = problem.whole(x);
     double worst = descent.worst();
     List<String> misses = new ArrayList<>();
     List<String> stops = new ArrayList<>();
     if (worst >= MET) {
-      tell(values, misses, stops);
+      tell(x, misses, stops);
+      values = problem.whole(x);
     }
     Frame frame = problem.scene.rootFrame();
     Pose pose =
@@ -170,12 +170,14 @@ public final class PoseSolver {
               Locale.ROOT, "the conditions are met only to %.4f cm", 100 * descent.worst()));
     }
     Coordinates coordinates = said.coordinates();
-    for (int i = Coordinates.ROOT; i < coordinates.count(); i++) {
-      boolean held = problem.low[i] == problem.high[i];
+    for (int i = 0; i < x.length; i++) {
+      int which = problem.open[i];
+      boolean angle = which >= Coordinates.ROOT && which < coordinates.count();
       boolean end = x[i] <= problem.low[i] || x[i] >= problem.high[i];
-      if (!held && end && Math.abs(descent.slopeOf(i)) > PRESSING * STRONG * 1e-3) {
+      if (angle && end && Math.abs(descent.slopeOf(i)) > PRESSING * STRONG * 1e-3) {
         stops.add(
-            String.format(Locale.ROOT, "%s (%.0f°)", coordinates.name(i), Math.toDegrees(x[i])));
+            String.format(
+                Locale.ROOT, "%s (%.0f°)", coordinates.name(which), Math.toDegrees(x[i])));
       }
     }
   }

@@ -108,9 +108,8 @@ class PoseSolverTest {
     double[] r = new double[p.rows];
     double[] up = new double[p.rows];
     double[] down = new double[p.rows];
-    double[] j = new double[p.rows * p.unknowns];
     p.residuals(x, r);
-    p.slopes(j);
+    double[] j = slopes(p);
     for (int k = 0; k < x.length; k++) {
       double[] y = x.clone();
       y[k] += 1e-6;
@@ -142,20 +141,18 @@ class PoseSolverTest {
     double[] x = random.doubles(p.unknowns, -1, 1).toArray();
     double[] pulls = random.doubles(p.rows, -1, 1).toArray();
     double[] r = new double[p.rows];
-    double[] up = new double[p.rows * p.unknowns];
-    double[] down = new double[p.rows * p.unknowns];
     double[] matrix = new double[p.unknowns * p.unknowns];
     p.residuals(x, r);
-    p.slopes(up);
+    p.slopes();
     p.curve(pulls, matrix);
     for (int k = 0; k < x.length; k++) {
       double[] y = x.clone();
       y[k] += 1e-6;
       p.residuals(y, r);
-      p.slopes(up);
+      double[] up = slopes(p);
       y[k] -= 2e-6;
       p.residuals(y, r);
-      p.slopes(down);
+      double[] down = slopes(p);
       for (int l = 0; l <= k; l++) {
         double expected = 0;
         for (int row = 0; row < p.rows; row++) {
@@ -165,5 +162,17 @@ class PoseSolverTest {
         assertThat(matrix[k * p.unknowns + l]).isCloseTo(expected, within(1e-7));
       }
     }
+  }
+
+  /** All slopes row by row, zeros too. */
+  private static double[] slopes(PoseProblem p) {
+    p.slopes();
+    double[] all = new double[p.rows * p.unknowns];
+    for (int r = 0; r < p.rows; r++) {
+      for (int k = 0; k < p.flat[r].columns.length; k++) {
+        all[r * p.unknowns + p.flat[r].columns[k]] = p.flat[r].slopes[k];
+      }
+    }
+    return all;
   }
 }
