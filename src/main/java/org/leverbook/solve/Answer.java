@@ -12,15 +12,23 @@ import org.leverbook.pose.Pose;
  * @param worst the largest miss of a condition, metres or radians
  * @param steps how many steps it took
  * @param values the coordinates, to start a neighbour from
+ * @param holds how hard each condition had to hold, to start a neighbour from
  */
 public record Answer(
-    Pose pose, List<String> misses, List<String> stops, double worst, int steps, double[] values) {
+    Pose pose,
+    List<String> misses,
+    List<String> stops,
+    double worst,
+    int steps,
+    double[] values,
+    double[] holds) {
 
   /** Keeps its own copies. */
   public Answer {
     misses = List.copyOf(misses);
     stops = List.copyOf(stops);
     values = values.clone();
+    holds = holds.clone();
   }
 
   /**

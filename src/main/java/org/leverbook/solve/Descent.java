@@ -5,21 +5,24 @@ package org.leverbook.solve;
  *
  * <pre>  ½ Σ μ (c + s)² + ½ Σ (w r)² + ½ Σ (k (x - usual))²</pre>
  *
- * <p>small, c the residuals of conditions, s their shifts, r those of wishes. Each step solves the
- * damped normal equations (Levenberg and Marquardt) for the unknowns that are free: one at a bound
- * that the slope presses further is left out. A step is cut at the bounds and kept if the sum got
- * less. Raising μ and taking the residual left over into the shift (the method of multipliers) then
- * brings the conditions to rounding while the wishes stay as they should.
+ * <p>small, c the residuals of conditions, s their shifts, r those of wishes. Each step solves
+ * Newton's equations for the unknowns that are free: one at a bound that the slope presses further
+ * is left out. They are damped (Levenberg and Marquardt) by the scale of the wishes, not by that of
+ * the strong conditions, which would hold back what moves along them. A step is cut at the bounds
+ * and kept if the sum got less. Raising μ and taking the residual left over into the shift (the
+ * method of multipliers) then brings the conditions to rounding while the wishes stay as they
+ * should.
  *
  * <p>Background: Nocedal and Wright, Numerical Optimization, 2006, chapters 10, 16 and 17, from
  * memory. Nothing is allocated after the constructor.
  */
 final class Descent {
 
-  private static final int MOST_STEPS = 60;
-
   /** A sum that changes by less than this share of itself has come to rest. */
   private static final double ROUNDING = 1e-13;
+
+  /** Even an unknown that nothing is wished of is damped a little. */
+  private static final double LEAST_SCALE = 1e-6;
 
   private static final double LEAST_DAMPING = 1e-9;
   private static final double MOST_DAMPING = 1e8;
@@ -33,6 +36,7 @@ final class Descent {
   private final double[] gradient;
   private final double[] normal;
   private final double[] curved;
+  private final double[] scale;
   private final double[] pulls;
   private final double[] factor;
   private final double[] step;
@@ -42,6 +46,12 @@ final class Descent {
   private final int[] free;
   private final int[] open;
   private double strength;
+  private double cost;
+  private double damping;
+
+  /** Whether the scene stands where a step was refused. */
+  private boolean astray;
+
   private int steps;
 
   Descent(PoseProblem problem) {
@@ -56,6 +66,7 @@ final class Descent {
     curved = new double[n * n];
     pulls = new double[rows];
     factor = new double[n * (n + 1)];
+    scale = new double[n];
     step = new double[n];
     shift = new double[rows];
     slope = new double[n];
@@ -74,6 +85,22 @@ final class Descent {
   void shift() {
     for (int r = 0; r < problem.conditions; r++) {
       shift[r] += residuals[r];
+    }
+  }
+
+  /** The pull of each condition: its shift times the strength. */
+  double[] holds() {
+    double[] holds = new double[problem.conditions];
+    for (int r = 0; r < holds.length; r++) {
+      holds[r] = strength * shift[r];
+    }
+    return holds;
+  }
+
+  /** Shifts as of given pulls; none where they are those of other conditions. */
+  void shiftTo(double[] holds) {
+    for (int r = 0; r < problem.conditions && holds.length == problem.conditions; r++) {
+      shift[r] = holds[r] / strength;
     }
   }
 
@@ -103,48 +130,80 @@ final class Descent {
     return gradient[unknown];
   }
 
+  double damping() {
+    return damping;
+  }
+
   int steps() {
     return steps;
   }
 
   /**
-   * Runs downhill from x, in place, until a step is small or no longer lessens the sum beyond
-   * rounding.
+   * Begins at x, which is moved into the bounds.
    *
-   * @param smallStep radians and metres
+   * @param x the unknowns, in place
+   */
+  void start(double[] x) {
+    clip(x);
+    astray = false;
+    problem.residuals(x, residuals);
+    cost = cost(x, residuals);
+  }
+
+  /**
+   * To be called where shifts or strength changed: the sum is another one.
+   *
+   * @param x where it stands
    * @param firstDamping small where x is already near
    */
-  void run(double[] x, double smallStep, double firstDamping) {
-    clip(x);
-    problem.residuals(x, residuals);
-    double cost = cost(x, residuals);
-    double damping = firstDamping;
-    for (int i = 0; i < MOST_STEPS; i++) {
-      steps++;
-      linearise(x);
-      curve();
-      int count = freeOnes(x);
-      double before = cost;
-      double moved = 0;
-      while (cost == before && damping < MOST_DAMPING) {
-        if (bounded(curved, x, count, damping) || bounded(normal, x, count, damping)) {
-          moved = stepTo(x);
-          problem.residuals(next, tried);
-          double tryCost = cost(next, tried);
-          if (tryCost < cost) {
-            System.arraycopy(next, 0, x, 0, n);
-            System.arraycopy(tried, 0, residuals, 0, rows);
-            cost = tryCost;
-            damping = Math.max(LEAST_DAMPING, damping / 10);
-          } else if (moved < smallStep || tryCost - cost <= ROUNDING * cost) {
-            return;
-          }
+  void again(double[] x, double firstDamping) {
+    damping = firstDamping;
+    cost = cost(x, residuals);
+  }
+
+  /**
+   * One step downhill from x, in place.
+   *
+   * @return the largest part of it, radians and metres; zero where no step lessens the sum beyond
+   *     rounding
+   */
+  double step(double[] x) {
+    steps++;
+    if (astray) {
+      problem.residuals(x, tried);
+      astray = false;
+    }
+    linearise(x);
+    curve();
+    int count = freeOnes(x);
+    while (damping < MOST_DAMPING) {
+      if (bounded(curved, x, count, damping) || bounded(normal, x, count, damping)) {
+        double moved = stepTo(x);
+        problem.residuals(next, tried);
+        astray = true;
+        double tryCost = cost(next, tried);
+        if (tryCost < cost) {
+          astray = false;
+          System.arraycopy(next, 0, x, 0, n);
+          System.arraycopy(tried, 0, residuals, 0, rows);
+          boolean rest = cost - tryCost <= ROUNDING * cost;
+          cost = tryCost;
+          damping = Math.max(LEAST_DAMPING, damping / 10);
+          return rest ? 0 : moved;
         }
-        if (cost == before) {
-          damping *= 8;
+        if (tryCost - cost <= ROUNDING * cost) {
+          return 0;
         }
       }
-      if (moved < smallStep || before - cost <= ROUNDING * before) {
+      damping *= 8;
+    }
+    return 0;
+  }
+
+  /** Steps until one is small, at most so many. */
+  void run(double[] x, double smallStep, int most) {
+    for (int i = 0; i < most; i++) {
+      if (step(x) < smallStep) {
         return;
       }
     }
@@ -181,6 +240,7 @@ final class Descent {
       double k = problem.stiffness[i] * problem.stiffness[i];
       gradient[i] = k * (x[i] - problem.usual[i]);
       normal[i * n + i] = k;
+      scale[i] = k + LEAST_SCALE;
     }
     for (int r = 0; r < rows; r++) {
       boolean condition = r < problem.conditions;
@@ -192,6 +252,9 @@ final class Descent {
       for (int a = 0; a < columns.length; a++) {
         double wa = w * slopes[a];
         if (wa != 0) {
+          if (!condition) {
+            scale[columns[a]] += wa * slopes[a];
+          }
           gradient[columns[a]] += wa * c;
           int row = columns[a] * n;
           for (int b = 0; b <= a; b++) {
@@ -283,7 +346,7 @@ final class Descent {
       int row = a * width;
       int column = open[a];
       double own = matrix[column * n + column];
-      factor[row + a] = own + damping * (Math.abs(own) + 1e-6);
+      factor[row + a] = own + damping * scale[column];
       for (int b = a + 1; b < count; b++) {
         factor[row + b] = matrix[open[b] * n + column];
       }

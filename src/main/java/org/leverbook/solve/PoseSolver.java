@@ -31,9 +31,14 @@ public final class PoseSolver {
   private static final double ROUGHLY = 1e-2;
 
   private static final double FINELY = 1e-7;
+
+  /** Steps this small: what the conditions still miss may go into their shifts. */
+  private static final double NEARLY_STILL = 1e-3;
+
   private static final double DAMPED = 1e-3;
   private static final double BARELY_DAMPED = 1e-6;
   private static final double NEARLY_MET = 0.02;
+  private static final int MOST_STEPS = 60;
   private static final int SHIFTS = 12;
   private static final int STARTS = 12;
 
@@ -97,6 +102,8 @@ public final class PoseSolver {
     double[] x = problem.unknownsOf(neighbour.values());
     descent.begin();
     descent.strength(STRONG);
+    descent.shiftTo(neighbour.holds());
+    descent.start(x);
     finish(x);
     if (descent.worst() < MET) {
       return answer(x, descent.steps());
@@ -114,21 +121,33 @@ public final class PoseSolver {
 
   private void walk(double[] x) {
     descent.begin();
-    for (double mu : GROWING) {
-      descent.strength(mu);
-      descent.run(x, ROUGHLY, DAMPED);
+    descent.start(x);
+    for (int i = 0; i < GROWING.length; i++) {
+      descent.strength(GROWING[i]);
+      descent.again(x, DAMPED);
+      descent.run(x, ROUGHLY, MOST_STEPS);
     }
     finish(x);
   }
 
+  /** Steps and shifts in turn until the conditions are met and nothing moves any more. */
   private void finish(double[] x) {
-    descent.run(x, FINELY, BARELY_DAMPED);
-    for (int i = 0; i < SHIFTS && descent.worst() >= MET / 10; i++) {
-      if (descent.worst() > NEARLY_MET && i > 2) {
+    descent.again(x, BARELY_DAMPED);
+    int shifts = 0;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double moved = descent.step(x);
+      boolean met = descent.worst() < MET / 10;
+      if (met && moved < FINELY) {
         return;
       }
-      descent.shift();
-      descent.run(x, FINELY, BARELY_DAMPED);
+      if (moved < NEARLY_STILL) {
+        if (shifts == SHIFTS || descent.worst() > NEARLY_MET && shifts > 2) {
+          return;
+        }
+        shifts++;
+        descent.shift();
+        descent.again(x, descent.damping());
+      }
     }
   }
 
@@ -150,13 +169,15 @@ public final class PoseSolver {
             problem.scene.jointAngles(),
             new Vector3D(values[0], values[1], values[2]),
             frame);
-    return new Answer(pose, misses, stops, worst, steps, values);
+    return new Answer(pose, misses, stops, worst, steps, values, descent.holds());
   }
 
   private void tell(double[] x, List<String> misses, List<String> stops) {
     descent.begin();
     descent.strength(STRONG);
-    descent.run(x, FINELY, BARELY_DAMPED);
+    descent.start(x);
+    descent.again(x, BARELY_DAMPED);
+    descent.run(x, FINELY, MOST_STEPS);
     for (int i = 0; i < problem.statements.size(); i++) {
       Statement statement = problem.statements.get(i);
       int first = problem.firsts.get(i);
