@@ -38,7 +38,7 @@ final class Descent {
   private final double[] curved;
   private final double[] scale;
   private final double[] pulls;
-  private final double[] factor;
+  private final double[][] factor;
   private final double[] step;
   private final double[] shift;
   private final double[] slope;
@@ -65,7 +65,7 @@ final class Descent {
     normal = new double[n * n];
     curved = new double[n * n];
     pulls = new double[rows];
-    factor = new double[n * (n + 1)];
+    factor = new double[n][n + 1];
     scale = new double[n];
     step = new double[n];
     shift = new double[rows];
@@ -341,44 +341,42 @@ final class Descent {
    * side as a last column: false where the matrix is not positive definite.
    */
   private boolean solve(double[] matrix, int count, double damping) {
-    int width = count + 1;
     for (int a = 0; a < count; a++) {
-      int row = a * width;
+      double[] row = factor[a];
       int column = open[a];
-      double own = matrix[column * n + column];
-      factor[row + a] = own + damping * scale[column];
+      row[a] = matrix[column * n + column] + damping * scale[column];
       for (int b = a + 1; b < count; b++) {
-        factor[row + b] = matrix[open[b] * n + column];
+        row[b] = matrix[open[b] * n + column];
       }
-      factor[row + count] = -slope[column];
+      row[count] = -slope[column];
     }
     for (int a = 0; a < count; a++) {
-      double pivot = factor[a * width + a];
+      double[] row = factor[a];
+      double pivot = row[a];
       if (!(pivot > 0)) {
         return false;
       }
       for (int i = a + 1; i < count; i++) {
-        double part = factor[a * width + i] / pivot;
-        if (part != 0) {
-          eliminate(a * width, i * width, i, width, part);
+        if (row[i] != 0) {
+          eliminate(row, factor[i], i, count + 1, row[i] / pivot);
         }
       }
     }
     for (int a = count - 1; a >= 0; a--) {
-      int row = a * width;
-      double sum = factor[row + count];
+      double[] row = factor[a];
+      double sum = row[count];
       for (int k = a + 1; k < count; k++) {
-        sum -= factor[row + k] * step[k];
+        sum -= row[k] * step[k];
       }
-      step[a] = sum / factor[row + a];
+      step[a] = sum / row[a];
     }
     return true;
   }
 
-  private void eliminate(int from, int to, int first, int end, double part) {
-    double[] f = factor;
+  /** One row less a part of another; apart, and each row an array, so that it runs in parallel. */
+  private static void eliminate(double[] from, double[] to, int first, int end, double part) {
     for (int k = first; k < end; k++) {
-      f[to + k] -= part * f[from + k];
+      to[k] -= part * from[k];
     }
   }
 
