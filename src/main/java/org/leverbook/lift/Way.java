@@ -68,8 +68,8 @@ final class Way {
       posture = saidAtFinish();
       answer = finish(posture);
     } else {
-      Answer from = start(said(0, List.of()));
-      Answer to = finish(saidAtFinish());
+      Answer from = startAnswer();
+      Answer to = finishAnswer();
       posture = said(share, List.of(from.pose().placed(), to.pose().placed()));
       double[] between = new double[from.values().length];
       for (int i = 0; i < between.length; i++) {
@@ -89,7 +89,17 @@ final class Way {
   }
 
   private Posture saidAtFinish() {
-    return said(1, List.of(start(said(0, List.of())).pose().placed()));
+    return said(1, List.of(startAnswer().pose().placed()));
+  }
+
+  /** How it starts. */
+  Answer startAnswer() {
+    return start == null ? start(said(0, List.of())) : start;
+  }
+
+  /** How it ends. */
+  Answer finishAnswer() {
+    return finish == null ? finish(saidAtFinish()) : finish;
   }
 
   private Answer start(Posture posture) {
@@ -121,7 +131,10 @@ final class Way {
         said.balanced(e.getKey(), e.getValue(), posture.carried(), pulled);
       }
       PoseSolver solver = new PoseSolver(said);
-      answer = answer == null ? solver.solve() : solver.solveFrom(answer);
+      answer =
+          answer != null
+              ? solver.solveFrom(answer)
+              : between != null ? solver.solve() : first(solver, share);
       if (!answer.met()) {
         throw new Refused(
             String.format(
@@ -143,6 +156,10 @@ final class Way {
       }
     }
     return answer;
+  }
+
+  private Answer first(PoseSolver solver, double share) {
+    return Typical.of(lift, share == 1).map(solver::solveFrom).orElseGet(solver::solve);
   }
 
   /**
