@@ -1,10 +1,10 @@
 package org.leverbook.body;
 
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.data.Recent;
 
 /**
  * The body of one person: lengths, segment tree, and the points by which it touches the world.
@@ -19,15 +19,8 @@ public record Body(Person person, Links links, SegmentTree tree, List<SolePoint>
   /** How many bodies are kept: the same lifter is asked for again and again. */
   private static final int KEPT = 64;
 
-  private static final Map<Person, Body> KNOWN =
-      new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Person, Body> eldest) {
-          return size() > KEPT;
-        }
-      };
+  private static final Recent<Person, Body> KNOWN =
+      new Recent<>(KEPT, person -> new BodyBuilder(person).build());
 
   private static final Map<JointId, Double> FLEXION_SHARES = flexionShares();
 
@@ -52,17 +45,7 @@ public record Body(Person person, Links links, SegmentTree tree, List<SolePoint>
    * @return the body, in the anatomical position when all joint angles are zero
    */
   public static Body of(Person person) {
-    synchronized (KNOWN) {
-      Body known = KNOWN.get(person);
-      if (known != null) {
-        return known;
-      }
-    }
-    Body built = new BodyBuilder(person).build();
-    synchronized (KNOWN) {
-      KNOWN.put(person, built);
-    }
-    return built;
+    return KNOWN.get(person);
   }
 
   /**

@@ -123,18 +123,18 @@ final class Way {
       }
     }
     Answer answer = null;
+    PoseSolver solver = null;
     List<Force> pulls = List.of();
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      List<Features.Pulled> pulled =
-          pulls.isEmpty() ? List.of() : weights(pulls, answer.pose().placed());
-      for (Map.Entry<Vector3D, Double> e : posture.balance().entrySet()) {
-        said.balanced(e.getKey(), e.getValue(), posture.carried(), pulled);
+      if (answer == null || !pulls.isEmpty()) {
+        balance(posture, pulls.isEmpty() ? List.of() : weights(pulls, answer.pose().placed()));
+        solver = new PoseSolver(said);
       }
-      PoseSolver solver = new PoseSolver(said);
-      answer =
-          answer != null
-              ? solver.solveFrom(answer)
-              : between != null ? solver.solve() : first(solver, share);
+      if (answer != null) {
+        answer = solver.solveOn(answer);
+      } else {
+        answer = between != null ? solver.solve() : first(solver, share);
+      }
       if (!answer.met()) {
         throw new Refused(
             String.format(
@@ -156,6 +156,12 @@ final class Way {
       }
     }
     return answer;
+  }
+
+  private static void balance(Posture posture, List<Features.Pulled> pulled) {
+    for (Map.Entry<Vector3D, Double> e : posture.balance().entrySet()) {
+      posture.statements().balanced(e.getKey(), e.getValue(), posture.carried(), pulled);
+    }
   }
 
   private Answer first(PoseSolver solver, double share) {

@@ -12,6 +12,7 @@ import org.leverbook.body.Joint;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
+import org.leverbook.data.Recent;
 import org.leverbook.pose.Frame;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
@@ -39,6 +40,15 @@ public final class Coordinates {
           "pelvis lean",
           "pelvis side lean",
           "pelvis turn");
+
+  /** How many sets are kept: the same lifter's lifts ask for the same again and again. */
+  private static final int KEPT = 64;
+
+  private static final Recent<SegmentTree, Coordinates> ALIKE =
+      new Recent<>(KEPT, tree -> new Coordinates(tree, true, true));
+
+  private static final Recent<SegmentTree, Coordinates> EACH_SIDE =
+      new Recent<>(KEPT, tree -> new Coordinates(tree, false, false));
 
   private final SegmentTree tree;
   private final boolean alike;
@@ -79,7 +89,7 @@ public final class Coordinates {
    * @return about twenty-five coordinates
    */
   public static Coordinates alike(Body body) {
-    return new Coordinates(body.tree(), true, true);
+    return ALIKE.get(body.tree());
   }
 
   /**
@@ -99,7 +109,7 @@ public final class Coordinates {
    * @return about fifty coordinates
    */
   public static Coordinates eachSide(Body body) {
-    return new Coordinates(body.tree(), false, false);
+    return EACH_SIDE.get(body.tree());
   }
 
   private void column() {

@@ -16,6 +16,7 @@ import org.leverbook.pose.Kinematics;
 final class Curving {
 
   private final Scene scene;
+  private final Slopes slopes;
   private final Coordinates coordinates;
   private final Kinematics kinematics;
   private final int n;
@@ -29,10 +30,12 @@ final class Curving {
    * For one scene.
    *
    * @param scene whose features
+   * @param slopes how they move
    * @param n how many unknowns
    */
-  Curving(Scene scene, int n) {
+  Curving(Scene scene, Slopes slopes, int n) {
     this.scene = scene;
+    this.slopes = slopes;
     this.coordinates = scene.coordinates;
     this.kinematics = scene.kinematics;
     this.n = n;
@@ -62,7 +65,7 @@ final class Curving {
       }
     }
     gather();
-    for (int a : scene.chains.driven) {
+    for (int a : coordinates.chains.driven) {
       if (scene.column[coordinates.driver[a]] >= 0) {
         carried(a);
       }
@@ -74,13 +77,13 @@ final class Curving {
     double x = scene.values[3 * i];
     double y = scene.values[3 * i + 1];
     double z = scene.values[3 * i + 2];
-    if (scene.isWay(i)) {
-      push(forces, scene.to(i), fx, fy, fz);
-      push(forces, scene.from(i), -fx, -fy, -fz);
-    } else if (scene.isPoint(i)) {
+    if (scene.kinds[i] == Scene.WAY) {
+      push(forces, scene.tos[i], fx, fy, fz);
+      push(forces, scene.froms[i], -fx, -fy, -fz);
+    } else if (scene.kinds[i] == Scene.POINT) {
       outer(points, scene.segments[i], x, y, z, fx, fy, fz);
       push(sums, scene.segments[i], fx, fy, fz);
-    } else if (scene.isDirection(i)) {
+    } else if (scene.kinds[i] == Scene.DIRECTION) {
       outer(directions, scene.segments[i], x, y, z, fx, fy, fz);
     } else {
       masses(fx, fy, fz);
@@ -167,7 +170,7 @@ final class Curving {
 
   /** One angle with itself and all that carry it. */
   private void carried(int angle) {
-    int s = scene.chains.holder[angle];
+    int s = coordinates.chains.holder[angle];
     if (!about(s, kinematics.origin(s, 0), kinematics.origin(s, 1), kinematics.origin(s, 2))) {
       return;
     }
@@ -180,14 +183,14 @@ final class Curving {
     double ux = m[0] * bx + m[1] * by + m[2] * bz - trace * bx;
     double uy = m[3] * bx + m[4] * by + m[5] * bz - trace * by;
     double uz = m[6] * bx + m[7] * by + m[8] * bz - trace * bz;
-    double[] turning = scene.turning;
+    double[] turning = slopes.turning;
     int own = 3 * angle;
     // All angles of its own coordinate before it count twice, it itself once.
     matrix[j * n + j] +=
         (2 * turning[own] - bx) * ux
             + (2 * turning[own + 1] - by) * uy
             + (2 * turning[own + 2] - bz) * uz;
-    for (int a : scene.chains.others[angle]) {
+    for (int a : coordinates.chains.others[angle]) {
       int i = scene.column[coordinates.driver[a]];
       if (i >= 0) {
         int at = 3 * a;
@@ -196,7 +199,7 @@ final class Curving {
       }
     }
     double[] axes = scene.rootAxes;
-    for (int r : scene.turns) {
+    for (int r : slopes.turns) {
       matrix[j * n + scene.column[3 + r]] +=
           axes[3 * r] * ux + axes[3 * r + 1] * uy + axes[3 * r + 2] * uz;
     }
@@ -206,7 +209,7 @@ final class Curving {
     about(0, scene.place[0], scene.place[1], scene.place[2]);
     double trace = m[0] + m[4] + m[8];
     double[] axes = scene.rootAxes;
-    for (int b : scene.turns) {
+    for (int b : slopes.turns) {
       double bx = axes[3 * b];
       double by = axes[3 * b + 1];
       double bz = axes[3 * b + 2];
@@ -214,7 +217,7 @@ final class Curving {
       double uy = m[3] * bx + m[4] * by + m[5] * bz - trace * by;
       double uz = m[6] * bx + m[7] * by + m[8] * bz - trace * bz;
       int row = scene.column[3 + b] * n;
-      for (int a : scene.turns) {
+      for (int a : slopes.turns) {
         if (a <= b) {
           matrix[row + scene.column[3 + a]] +=
               axes[3 * a] * ux + axes[3 * a + 1] * uy + axes[3 * a + 2] * uz;

@@ -2,7 +2,6 @@ package org.leverbook.solve;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -21,6 +20,7 @@ final class FlatRow {
   private final int[] singles;
   private final double[] singleFactors;
   private final int slack;
+  private Slopes moves;
   private int[][] places;
   private int[][] onePlaces;
   private int[][] otherPlaces;
@@ -65,8 +65,12 @@ final class FlatRow {
       factors[i] = row.products.get(i).factor();
       pairs[i] = pair(known, ones[i], others[i]);
     }
-    singles = row.singles.stream().mapToInt(Row.Single::coordinate).toArray();
-    singleFactors = row.singles.stream().mapToDouble(Row.Single::factor).toArray();
+    singles = new int[row.singles.size()];
+    singleFactors = new double[singles.length];
+    for (int i = 0; i < singles.length; i++) {
+      singles[i] = row.singles.get(i).coordinate();
+      singleFactors[i] = row.singles.get(i).factor();
+    }
   }
 
   private static int pair(List<int[]> known, int one, int other) {
@@ -83,35 +87,74 @@ final class FlatRow {
    * Finds its columns, once the scene is ready.
    *
    * @param column of each unknown, -1 where it is held
+   * @param moves how its features move
    */
-  void ready(int[] column) {
-    IntStream all = IntStream.of(singles).map(c -> column[c]);
+  void ready(int[] column, Slopes moves) {
+    this.moves = moves;
+    boolean[] moved = new boolean[column.length];
+    for (int single : singles) {
+      mark(moved, column[single]);
+    }
     if (slack >= 0) {
-      all = IntStream.concat(all, IntStream.of(column[slack]));
+      mark(moved, column[slack]);
     }
-    for (int[] some : List.of(features, ones, others)) {
-      for (int feature : some) {
-        all = IntStream.concat(all, IntStream.of(scene.columns[feature]));
-      }
-    }
-    columns = all.filter(c -> c >= 0).sorted().distinct().toArray();
+    mark(moved, features);
+    mark(moved, ones);
+    mark(moved, others);
+    columns = marked(moved);
     slopes = new double[columns.length];
     places = places(features);
     onePlaces = places(ones);
     otherPlaces = places(others);
-    singlePlaces = within(columns, IntStream.of(singles).map(c -> column[c]).toArray());
+    int[] own = new int[singles.length];
+    for (int i = 0; i < own.length; i++) {
+      own[i] = column[singles[i]];
+    }
+    singlePlaces = within(columns, own);
     slackPlace = slack < 0 ? -1 : Arrays.binarySearch(columns, column[slack]);
   }
 
+  private void mark(boolean[] moved, int[] some) {
+    for (int feature : some) {
+      for (int c : moves.columns[feature]) {
+        moved[c] = true;
+      }
+    }
+  }
+
+  private static void mark(boolean[] moved, int column) {
+    if (column >= 0) {
+      moved[column] = true;
+    }
+  }
+
+  /** The indices that are marked. */
+  static int[] marked(boolean[] marks) {
+    int[] found = new int[marks.length];
+    int count = 0;
+    for (int i = 0; i < marks.length; i++) {
+      if (marks[i]) {
+        found[count++] = i;
+      }
+    }
+    return Arrays.copyOf(found, count);
+  }
+
   private int[][] places(int[] some) {
-    return Arrays.stream(some)
-        .mapToObj(f -> within(columns, scene.columns[f]))
-        .toArray(int[][]::new);
+    int[][] places = new int[some.length][];
+    for (int i = 0; i < some.length; i++) {
+      places[i] = within(columns, moves.columns[some[i]]);
+    }
+    return places;
   }
 
   /** Where some columns stand among all; -1 where they do not. */
   static int[] within(int[] all, int[] some) {
-    return IntStream.of(some).map(c -> Math.max(-1, Arrays.binarySearch(all, c))).toArray();
+    int[] places = new int[some.length];
+    for (int i = 0; i < some.length; i++) {
+      places[i] = Math.max(-1, Arrays.binarySearch(all, some[i]));
+    }
+    return places;
   }
 
   /** What it misses, the scene placed; x all unknowns. */
@@ -161,7 +204,7 @@ final class FlatRow {
   }
 
   private void add(int feature, int[] to, double x, double y, double z) {
-    double[] s = scene.slopes[feature];
+    double[] s = moves.slopes[feature];
     int width = to.length;
     for (int k = 0; k < width; k++) {
       slopes[to[k]] += x * s[k] + y * s[width + k] + z * s[2 * width + k];

@@ -39,6 +39,8 @@ final class PoseProblem {
 
   final List<Integer> firsts = new ArrayList<>();
 
+  private final Statements said;
+  private final Slopes moves;
   private final double[] whole;
   private final double[] forces;
   private final List<int[]> pairs = new ArrayList<>();
@@ -58,6 +60,7 @@ final class PoseProblem {
     for (int i = 0; i < unknowns; i++) {
       column[open[i]] = i;
     }
+    this.said = said;
     whole = Arrays.copyOf(said.low, all);
     low = chosen(said.low, 0);
     high = chosen(said.high, Double.POSITIVE_INFINITY);
@@ -77,12 +80,13 @@ final class PoseProblem {
           weights, first, first + statements.get(i).rows().size(), statements.get(i).weight());
     }
     scene.ready();
+    moves = new Slopes(scene);
     for (FlatRow row : flat) {
-      row.ready(column);
+      row.ready(column, moves);
     }
     forces = new double[3 * scene.size()];
     pairPulls = new double[pairs.size()];
-    curving = new Curving(scene, unknowns);
+    curving = new Curving(scene, moves, unknowns);
   }
 
   private double[] chosen(double[] given, double rest) {
@@ -99,6 +103,14 @@ final class PoseProblem {
     int slack = statement.slack() < 0 ? -1 : coordinates + statement.slack();
     for (Row row : statement.rows()) {
       into.add(new FlatRow(row, scene, slack, pairs));
+    }
+  }
+
+  /** Reads anew what is usual, and how strongly; all else must be as it was. */
+  void usualAgain() {
+    for (int i = 0; i < unknowns && open[i] < said.usual.length; i++) {
+      usual[i] = said.usual[open[i]];
+      stiffness[i] = said.stiffness[open[i]];
     }
   }
 
@@ -134,7 +146,7 @@ final class PoseProblem {
 
   /** How all residuals move, at the unknowns last given to {@link #residuals}: into the rows. */
   void slopes() {
-    scene.slope();
+    moves.find();
     for (FlatRow row : flat) {
       row.slope();
     }
@@ -162,10 +174,10 @@ final class PoseProblem {
 
   /** Both features of a product move: the slopes of the one times those of the other. */
   private void pair(int one, int other, double pull, double[] matrix) {
-    double[] s = scene.slopes[one];
-    double[] t = scene.slopes[other];
-    int[] rowsOf = scene.columns[one];
-    int[] columnsOf = scene.columns[other];
+    double[] s = moves.slopes[one];
+    double[] t = moves.slopes[other];
+    int[] rowsOf = moves.columns[one];
+    int[] columnsOf = moves.columns[other];
     int width = rowsOf.length;
     int across = columnsOf.length;
     for (int k = 0; k < width; k++) {

@@ -111,6 +111,17 @@ public final class PoseSolver {
     return solve();
   }
 
+  /**
+   * From an answer to the same statements, of which since then only what is usual was changed.
+   *
+   * @param answer this solver's
+   * @return the answer
+   */
+  public Answer solveOn(Answer answer) {
+    problem.usualAgain();
+    return solveFrom(answer);
+  }
+
   private void stray(double[] x, Random random) {
     for (int i = 0; i < x.length; i++) {
       if (problem.open[i] >= Coordinates.ROOT - 3) {

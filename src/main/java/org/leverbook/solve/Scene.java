@@ -1,32 +1,25 @@
 package org.leverbook.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.FlatTree;
 import org.leverbook.pose.Frame;
 import org.leverbook.pose.Kinematics;
 
 /**
- * Where features are for given coordinates, and how they move with each: v and dv/dx, one column
- * for each coordinate that is free and carries the feature.
- *
- * <p>A point p moves with an angle about the axis a through c by a × (p - c) for each radian, a
- * direction by a × d; the body's centre of mass by a × (what is beyond the joint) over the whole
- * mass. Where one coordinate drives several angles of a chain, the sums of a and of a × c go along
- * the chain. Nothing is allocated after {@link #ready}. Not for use by two threads at once.
+ * Where features are for given coordinates. Nothing is allocated after {@link #ready}. Not for use
+ * by two threads at once.
  */
 final class Scene {
 
-  private static final byte POINT = 0;
-  private static final byte DIRECTION = 1;
-  private static final byte WAY = 2;
-  private static final byte MASS = 3;
+  static final byte POINT = 0;
+  static final byte DIRECTION = 1;
+  static final byte WAY = 2;
+  static final byte MASS = 3;
 
   final Coordinates coordinates;
   final Chains chains;
@@ -48,29 +41,21 @@ final class Scene {
   /** For each segment its mass and first moment with all beyond it. */
   final double[] beyond;
 
-  /** For each angle the sum of its coordinate's axes along the chain, with their shares. */
-  final double[] turning;
+  /** What each feature is. */
+  byte[] kinds;
 
-  private final double[] moving;
-  private final int[] moves;
-  final int[] turns;
-  private byte[] kinds;
+  /** The segment of each point and direction. */
   int[] segments;
+
   private double[] locals;
-  private int[] froms;
-  private int[] tos;
-  private int[][] fromColumns;
-  private int[][] toColumns;
-  private int[] massColumns;
+
+  /** The features where ways begin and end. */
+  int[] froms;
+
+  int[] tos;
 
   /** Three a feature. */
   double[] values;
-
-  /** For each feature the coordinates' columns that move it. */
-  int[][] columns;
-
-  /** For each feature how it moves: along x with each of its columns, then y, then z. */
-  double[][] slopes;
 
   Scene(Coordinates coordinates, Frame attitude, int[] column) {
     this.coordinates = coordinates;
@@ -80,10 +65,6 @@ final class Scene {
     flat = coordinates.tree().flat();
     angles = new double[coordinates.tree().angles()];
     beyond = new double[4 * coordinates.tree().size()];
-    turning = new double[3 * angles.length];
-    moving = new double[3 * angles.length];
-    moves = IntStream.range(0, 3).filter(r -> column[r] >= 0).toArray();
-    turns = IntStream.range(0, 3).filter(r -> column[3 + r] >= 0).toArray();
     this.attitude = rows(attitude);
   }
 
@@ -123,10 +104,6 @@ final class Scene {
     locals = new double[3 * size];
     froms = new int[size];
     tos = new int[size];
-    fromColumns = new int[size][];
-    toColumns = new int[size][];
-    columns = new int[size][];
-    slopes = new double[size][];
     for (int i = 0; i < size; i++) {
       Feature feature = features.get(i);
       if (feature instanceof Feature.Point point) {
@@ -137,30 +114,9 @@ final class Scene {
         kinds[i] = WAY;
         froms[i] = take(way.from());
         tos[i] = take(way.to());
-        columns[i] =
-            IntStream.concat(Arrays.stream(columns[froms[i]]), Arrays.stream(columns[tos[i]]))
-                .sorted()
-                .distinct()
-                .toArray();
-        fromColumns[i] = FlatRow.within(columns[i], columns[froms[i]]);
-        toColumns[i] = FlatRow.within(columns[i], columns[tos[i]]);
       } else {
         kinds[i] = MASS;
-        columns[i] =
-            IntStream.concat(
-                    IntStream.range(0, Coordinates.ROOT),
-                    Arrays.stream(chains.driven).map(a -> coordinates.driver[a]))
-                .map(c -> column[c])
-                .filter(c -> c >= 0)
-                .sorted()
-                .distinct()
-                .toArray();
-        massColumns = new int[column.length];
-        for (int c = 0; c < column.length; c++) {
-          massColumns[c] = Math.max(-1, Arrays.binarySearch(columns[i], column[c]));
-        }
       }
-      slopes[i] = new double[3 * columns[i].length];
     }
   }
 
@@ -170,15 +126,6 @@ final class Scene {
     locals[3 * i] = local.getX();
     locals[3 * i + 1] = local.getY();
     locals[3 * i + 2] = local.getZ();
-    IntStream root =
-        IntStream.concat(
-            kind == POINT ? Arrays.stream(moves) : IntStream.empty(),
-            Arrays.stream(turns).map(r -> 3 + r));
-    columns[i] =
-        IntStream.concat(root, Arrays.stream(chains.ends[segment]).map(a -> coordinates.driver[a]))
-            .map(c -> column[c])
-            .filter(c -> c >= 0)
-            .toArray();
   }
 
   /** Places the body and all features. */
@@ -272,175 +219,9 @@ final class Scene {
     }
   }
 
-  /** How all features move with the free coordinates, at the place last given. */
-  void slope() {
-    alongChains();
-    for (int i = 0; i < kinds.length; i++) {
-      switch (kinds[i]) {
-        case WAY -> difference(i);
-        case MASS -> massSlope(i);
-        default -> chainSlope(i, kinds[i] == POINT);
-      }
-    }
-  }
-
-  private void alongChains() {
-    for (int a : chains.driven) {
-      int at = 3 * a;
-      int s = chains.holder[a];
-      double gain = coordinates.gain[a];
-      double x = gain * kinematics.axis(a, 0);
-      double y = gain * kinematics.axis(a, 1);
-      double z = gain * kinematics.axis(a, 2);
-      double cx = kinematics.origin(s, 0);
-      double cy = kinematics.origin(s, 1);
-      double cz = kinematics.origin(s, 2);
-      turning[at] = x;
-      turning[at + 1] = y;
-      turning[at + 2] = z;
-      moving[at] = y * cz - z * cy;
-      moving[at + 1] = z * cx - x * cz;
-      moving[at + 2] = x * cy - y * cx;
-      if (chains.before[a] >= 0) {
-        int from = 3 * chains.before[a];
-        for (int k = 0; k < 3; k++) {
-          turning[at + k] += turning[from + k];
-          moving[at + k] += moving[from + k];
-        }
-      }
-    }
-  }
-
-  private void difference(int i) {
-    double[] out = slopes[i];
-    Arrays.fill(out, 0);
-    add(out, columns[i].length, slopes[tos[i]], toColumns[i], 1);
-    add(out, columns[i].length, slopes[froms[i]], fromColumns[i], -1);
-  }
-
-  private static void add(double[] out, int width, double[] from, int[] to, int sign) {
-    for (int k = 0; k < to.length; k++) {
-      for (int a = 0; a < 3; a++) {
-        out[a * width + to[k]] += sign * from[a * to.length + k];
-      }
-    }
-  }
-
-  private void chainSlope(int i, boolean point) {
-    double x = values[3 * i];
-    double y = values[3 * i + 1];
-    double z = values[3 * i + 2];
-    double[] out = slopes[i];
-    int width = columns[i].length;
-    int k = 0;
-    if (point) {
-      k = moved(out, width);
-    }
-    k =
-        turnedWithRoot(
-            out,
-            width,
-            k,
-            point ? x - place[0] : x,
-            point ? y - place[1] : y,
-            point ? z - place[2] : z);
-    for (int a : chains.ends[segments[i]]) {
-      if (column[coordinates.driver[a]] >= 0) {
-        int at = 3 * a;
-        double ax = turning[at];
-        double ay = turning[at + 1];
-        double az = turning[at + 2];
-        double dx = ay * z - az * y;
-        double dy = az * x - ax * z;
-        double dz = ax * y - ay * x;
-        out[k] = point ? dx - moving[at] : dx;
-        out[width + k] = point ? dy - moving[at + 1] : dy;
-        out[2 * width + k] = point ? dz - moving[at + 2] : dz;
-        k++;
-      }
-    }
-  }
-
-  private void massSlope(int i) {
-    double all = beyond[0];
-    double[] out = slopes[i];
-    int width = columns[i].length;
-    Arrays.fill(out, 0);
-    int first = moved(out, width);
-    turnedWithRoot(
-        out,
-        width,
-        first,
-        values[3 * i] - place[0],
-        values[3 * i + 1] - place[1],
-        values[3 * i + 2] - place[2]);
-    for (int a : chains.driven) {
-      int k = massColumns[coordinates.driver[a]];
-      if (k >= 0) {
-        int s = chains.holder[a];
-        double mass = beyond[4 * s];
-        double gain = coordinates.gain[a] / all;
-        double ax = gain * kinematics.axis(a, 0);
-        double ay = gain * kinematics.axis(a, 1);
-        double az = gain * kinematics.axis(a, 2);
-        double dx = beyond[4 * s + 1] - mass * kinematics.origin(s, 0);
-        double dy = beyond[4 * s + 2] - mass * kinematics.origin(s, 1);
-        double dz = beyond[4 * s + 3] - mass * kinematics.origin(s, 2);
-        out[k] += ay * dz - az * dy;
-        out[width + k] += az * dx - ax * dz;
-        out[2 * width + k] += ax * dy - ay * dx;
-      }
-    }
-  }
-
-  private int turnedWithRoot(double[] out, int width, int first, double x, double y, double z) {
-    int k = first;
-    for (int r : turns) {
-      double ax = rootAxes[3 * r];
-      double ay = rootAxes[3 * r + 1];
-      double az = rootAxes[3 * r + 2];
-      out[k] = ay * z - az * y;
-      out[width + k] = az * x - ax * z;
-      out[2 * width + k] = ax * y - ay * x;
-      k++;
-    }
-    return k;
-  }
-
-  private int moved(double[] out, int width) {
-    for (int k = 0; k < moves.length; k++) {
-      for (int a = 0; a < 3; a++) {
-        out[a * width + k] = a == moves[k] ? 1 : 0;
-      }
-    }
-    return moves.length;
-  }
-
   /** How many features there are. */
   int size() {
     return features.size();
-  }
-
-  boolean isWay(int feature) {
-    return kinds[feature] == WAY;
-  }
-
-  boolean isPoint(int feature) {
-    return kinds[feature] == POINT;
-  }
-
-  boolean isDirection(int feature) {
-    return kinds[feature] == DIRECTION;
-  }
-
-  /** Where a way begins. */
-  int from(int way) {
-    return froms[way];
-  }
-
-  /** Where a way ends. */
-  int to(int way) {
-    return tos[way];
   }
 
   /** The root's frame at the place last given. */
