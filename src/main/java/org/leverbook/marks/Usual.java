@@ -59,7 +59,7 @@ final class Usual {
           new Habit("shoulder abduction", 15, 25),
           new Habit("shoulder rotation", 0, 40),
           new Habit("elbow flexion", 20, 90),
-          new Habit("forearm rotation", 80, 60),
+          new Habit("forearm rotation", 120, 50),
           new Habit("wrist flexion", 0, 20),
           new Habit("wrist abduction", 0, 10));
 
@@ -75,7 +75,7 @@ final class Usual {
    */
   private static final double LINE_SPREAD = 0.5;
 
-  private static final double BAR_SPREAD = 0.1;
+  private static final double BAR_SPREAD = 0.35;
 
   /** How far one side commonly is from the other where both are marked, radians. */
   private static final double BOTH_ALIKE = Math.toRadians(5);
