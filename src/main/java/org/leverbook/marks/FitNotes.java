@@ -58,6 +58,7 @@ final class FitNotes {
   List<String> all() {
     List<String> notes = new ArrayList<>();
     notes.add("The view is " + view() + ". Everything is computed in space.");
+    untold().ifPresent(notes::add);
     for (int i = 0; i < likely.size(); i++) {
       notes.add(open(likely.get(i), i + 1));
     }
@@ -74,6 +75,28 @@ final class FitNotes {
       notes.add("Only the near side is marked; the far side mirrors it.");
     }
     return notes;
+  }
+
+  /** What one view hardly tells and the coach did not either. */
+  private Optional<String> untold() {
+    Known known = solved.photo().known;
+    List<String> words = new ArrayList<>();
+    if (known.standing() && known.stanceWidth().isEmpty()) {
+      words.add(".stanceWidth");
+    }
+    if (known.standing() && known.turnOut().isEmpty()) {
+      words.add(".turnOut");
+    }
+    if (known.gripWidth().isEmpty() && known.hands() == Known.Hands.UNSAID) {
+      words.add(".gripWidth or .handsApart");
+    }
+    return words.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "One view hardly shows what lies across it, so usual values were taken for what was not"
+                + " told: "
+                + String.join(", ", words)
+                + ". A wide stance or grip must be told.");
   }
 
   private void missing(Mark mark, List<String> notes) {

@@ -260,6 +260,15 @@ public final class Landmarks implements Shown {
   }
 
   /**
+   * Each hand holds its own weight: nothing is taken for usual of how far apart they are.
+   *
+   * @return the changed landmarks
+   */
+  public Landmarks handsApart() {
+    return knowing(plan.known.handsApart());
+  }
+
+  /**
    * The poses of this lifter that fit the landmarks.
    *
    * @param lifter who was seen

@@ -134,8 +134,11 @@ final class Usual {
     }
   }
 
-  /** Hands somewhat more than shoulder width apart, as on a bar, unless the coach knows. */
+  /** Hands somewhat more than shoulder width apart, as on a bar, unless the coach knows better. */
   static void grip(Statements said, Known known) {
+    if (known.hands() == Known.Hands.APART) {
+      return;
+    }
     var body = said.body();
     Feature right = Features.direction(body, "pelvis", Vector3D.PLUS_K);
     Feature between =
@@ -150,7 +153,8 @@ final class Usual {
                     right,
                     2.6 * body.links().shoulderHalfWidth(),
                     MarkFit.WEIGHT / GRIP_SPREAD));
-    double weight = MarkFit.WEIGHT / (known.bar() ? BAR_SPREAD : LINE_SPREAD);
+    double weight =
+        MarkFit.WEIGHT / (known.hands() == Known.Hands.ON_BAR ? BAR_SPREAD : LINE_SPREAD);
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       // Palms forward or backward alike: square to what points forward and to what points up.
       Feature line = Features.direction(body, side.of("hand"), Vector3D.PLUS_K);
@@ -160,7 +164,7 @@ final class Usual {
         return;
       }
     }
-    if (known.bar()) {
+    if (known.hands() == Known.Hands.ON_BAR) {
       said.ratherTogether(
           Features.joint(body, "right grip"),
           Features.joint(body, "left grip"),

@@ -195,8 +195,7 @@ final class Rendered {
         photo
             .stanceWidth(Units.m(stance))
             .turnOut(Units.deg(Math.toDegrees(Math.asin(foot.getZ()))));
-    // Dumbbells have no grip width.
     boolean bar = position.loads().stream().anyMatch(Barbell.class::isInstance);
-    return bar ? seen.gripWidth(Units.m(grip)) : seen;
+    return bar ? seen.gripWidth(Units.m(grip)) : seen.handsApart();
   }
 }
