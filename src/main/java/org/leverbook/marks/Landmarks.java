@@ -31,13 +31,6 @@ public final class Landmarks implements Shown {
   /** Longer gaps are not filled, seconds: common practice, no source. */
   private static final double GAP = 0.1;
 
-  /**
-   * Cut-off, hertz. An assumption: walking is usually smoothed at 6 Hz (Winter 2009, from memory);
-   * a lift of a second or more holds nothing faster than this, and at 6 Hz a tremble of 3 mm in the
-   * marks already gives more moment than the lifter's own inertia.
-   */
-  private static final double CUT_OFF = 3;
-
   private final DataTable table;
   private final Map<String, String> columns;
   private final Map<String, String> names;
@@ -46,7 +39,7 @@ public final class Landmarks implements Shown {
   /** What is done with the places. */
   record Plan(
       Optional<Double> metresPerPixel,
-      double hertz,
+      Optional<Double> hertz,
       double gap,
       double from,
       double to,
@@ -59,7 +52,7 @@ public final class Landmarks implements Shown {
     }
 
     Plan smoothed(double cutOff) {
-      return new Plan(metresPerPixel, cutOff, gap, from, to, shown, measuring, known);
+      return new Plan(metresPerPixel, Optional.of(cutOff), gap, from, to, shown, measuring, known);
     }
 
     Plan gapsUpTo(double longest) {
@@ -119,7 +112,7 @@ public final class Landmarks implements Shown {
         Map.of(),
         new Plan(
             Optional.empty(),
-            CUT_OFF,
+            Optional.empty(),
             GAP,
             Double.NEGATIVE_INFINITY,
             Double.POSITIVE_INFINITY,
@@ -168,8 +161,8 @@ public final class Landmarks implements Shown {
   }
 
   /**
-   * Smoothed with another cut-off: a zero-lag Butterworth low-pass of fourth order; 3 Hz unless
-   * said, which suits lifts of a second or more. Faster ones need more.
+   * Smoothed with a cut-off of the coach's own: a zero-lag Butterworth low-pass of fourth order.
+   * Unless said, the cut-off is chosen from the places themselves by residual analysis, and told.
    *
    * @param hertz 0.5 to 50
    * @return the changed landmarks

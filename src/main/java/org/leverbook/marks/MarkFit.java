@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
@@ -142,6 +143,21 @@ final class MarkFit {
     return answer.met() ? answer : refused(answer);
   }
 
+  /** From a neighbour's answer, with more said. */
+  Answer refined(Consumer<Statements> more, Answer before) {
+    Answer answer = held(more, before);
+    return answer.met() ? answer : refused(answer);
+  }
+
+  /** The names of all coordinates. */
+  List<String> names() {
+    return IntStream.range(0, coordinates.count()).mapToObj(coordinates::name).toList();
+  }
+
+  int indexOf(String name) {
+    return coordinates.indexOf(name);
+  }
+
   /**
    * The pose nearest to given values of which what must hold holds exactly; the marks count no
    * more.
@@ -277,7 +293,7 @@ final class MarkFit {
   /** The angles at the end of their range. */
   List<String> ends(Answer answer) {
     double[] x = answer.values();
-    return java.util.stream.IntStream.range(0, coordinates.count())
+    return IntStream.range(0, coordinates.count())
         .filter(i -> coordinates.low(i) < coordinates.high(i))
         .filter(i -> x[i] <= coordinates.low(i) + 1e-9 || x[i] >= coordinates.high(i) - 1e-9)
         .mapToObj(

@@ -1,6 +1,7 @@
 package org.leverbook.marks;
 
 import java.util.List;
+import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Side;
 import org.leverbook.solve.Coordinates;
@@ -171,5 +172,26 @@ final class Usual {
           Vector3D.PLUS_J,
           MarkFit.WEIGHT / BAR_SPREAD);
     }
+  }
+
+  /**
+   * Whether landmarks hardly show a coordinate: from the side, whatever turns out of the picture;
+   * anyhow, how a bend is shared among pelvis, low and upper back where the back is not marked, and
+   * the shoulder girdle.
+   *
+   * @param name of the coordinate
+   * @param inSpace whether landmarks are places in space
+   * @param spine whether the back is marked
+   */
+  static boolean hardlySeen(String name, boolean inSpace, boolean spine) {
+    boolean across =
+        name.endsWith("abduction")
+            || name.endsWith("rotation")
+            || Set.of("pelvis side lean", "pelvis turn", "pelvis right", "side bend", "twist")
+                .contains(name)
+            || name.startsWith("neck side")
+            || name.startsWith("neck twist");
+    boolean back = name.endsWith("back flexion");
+    return name.contains("girdle") || (back && !spine) || (across && !inSpace);
   }
 }
