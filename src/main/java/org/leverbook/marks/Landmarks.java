@@ -34,6 +34,7 @@ public final class Landmarks implements Shown {
   private final DataTable table;
   private final Map<String, String> columns;
   private final Map<String, String> names;
+  private final Optional<UpAxis> up;
   private final Plan plan;
 
   /** What is done with the places. */
@@ -77,10 +78,15 @@ public final class Landmarks implements Shown {
   }
 
   private Landmarks(
-      DataTable table, Map<String, String> columns, Map<String, String> names, Plan plan) {
+      DataTable table,
+      Map<String, String> columns,
+      Map<String, String> names,
+      Optional<UpAxis> up,
+      Plan plan) {
     this.table = table;
     this.columns = Map.copyOf(columns);
     this.names = Map.copyOf(names);
+    this.up = up;
     this.plan = plan;
   }
 
@@ -110,6 +116,7 @@ public final class Landmarks implements Shown {
         table,
         columns,
         Map.of(),
+        Optional.empty(),
         new Plan(
             Optional.empty(),
             Optional.empty(),
@@ -122,7 +129,7 @@ public final class Landmarks implements Shown {
   }
 
   private Landmarks planned(Plan changed) {
-    return new Landmarks(table, columns, names, changed);
+    return new Landmarks(table, columns, names, up, changed);
   }
 
   private Landmarks knowing(Known known) {
@@ -141,7 +148,20 @@ public final class Landmarks implements Shown {
     Landmark.asked(landmark);
     Map<String, String> more = new LinkedHashMap<>(names);
     more.put(inFile, landmark);
-    return new Landmarks(table, columns, more, plan);
+    return new Landmarks(table, columns, more, up, plan);
+  }
+
+  /**
+   * Which axis of the table points up, where it is not y: {@code up("z")}, or {@code up("-y")}
+   * where y runs down. x runs forward or to the right. Tables in pixels have y running down unless
+   * said.
+   *
+   * @param axis {@code "y"}, {@code "-y"}, {@code "z"} or {@code "-z"}
+   * @return the changed landmarks
+   * @throws Refused if it is another
+   */
+  public Landmarks up(String axis) {
+    return new Landmarks(table, columns, names, Optional.of(UpAxis.asked(axis)), plan);
   }
 
   /**
@@ -271,8 +291,9 @@ public final class Landmarks implements Shown {
    */
   public Recorded fit(Person lifter) {
     Ask.present("lifter", lifter, "person(MALE, kg(85), cm(178))");
-    TrackTable read = TrackTable.of(table, columns, names, plan.metresPerPixel);
-    return new TrackFit(table.name(), read.tracks(), read.clock(), plan, lifter).recorded();
+    TrackTable read = TrackTable.of(table, columns, names, plan.metresPerPixel, up);
+    return new TrackFit(table.name(), read.tracks(), read.clock(), read.up(), plan, lifter)
+        .recorded();
   }
 
   @Override

@@ -1,6 +1,7 @@
 package org.leverbook.marks;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Chooses how much to smooth from the places themselves, by residual analysis.
@@ -37,6 +38,9 @@ final class Residuals {
   /** With fewer frames a residual says little. */
   private static final int FEW = 25;
 
+  /** Cut-off where there are too few, hertz: an assumption. */
+  private static final double USUAL = 3;
+
   private final List<Track> tracks;
   private final double framesPerSecond;
 
@@ -51,9 +55,28 @@ final class Residuals {
     this.framesPerSecond = framesPerSecond;
   }
 
-  /** Whether there are frames enough. */
-  boolean enough() {
-    return tracks.get(0).frames() >= FEW;
+  /** The cut-off of this table, hertz; tells how it was chosen. */
+  double hertz(List<String> notes) {
+    if (tracks.get(0).frames() < FEW) {
+      double hertz = Math.min(USUAL, MOST * framesPerSecond);
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "Fewer than %d frames are too few to choose a cut-off from: %.1f Hz was taken;"
+                  + " .smoothed(hertz) sets another.",
+              FEW,
+              hertz));
+      return hertz;
+    }
+    Choice choice = choice();
+    notes.add(
+        String.format(
+            Locale.ROOT,
+            "The places tremble by %.1f mm, and a cut-off of %.1f Hz was chosen for that by residual"
+                + " analysis (Winter 2009, from memory); .smoothed(hertz) sets another.",
+            1000 * choice.trembling(),
+            choice.hertz()));
+    return choice.hertz();
   }
 
   /** What a filter takes away, root mean square of all places and directions, metres. */

@@ -31,11 +31,8 @@ final class TrackFit {
   /** No landmark of a lifter moves faster, m/s: an assumption, twice a fast swing. */
   private static final double FASTEST = 15;
 
-  /** Cut-off where there are too few frames to choose from, hertz: an assumption. */
-  private static final double USUAL = 3;
-
   /** What the landmarks hardly show is smoothed this much more. */
-  private static final double SLOWER = 2;
+  private static final double SLOWER = 3;
 
   /** How far what they hardly show may be from its own slow course, radians. */
   private static final double SLOW_SPREAD = Math.toRadians(0.3);
@@ -56,7 +53,13 @@ final class TrackFit {
   private final Frame attitude;
   private final List<String> notes = new ArrayList<>();
 
-  TrackFit(String name, List<Track> read, Track.Clock whole, Landmarks.Plan plan, Person lifter) {
+  TrackFit(
+      String name,
+      List<Track> read,
+      Track.Clock whole,
+      UpAxis up,
+      Landmarks.Plan plan,
+      Person lifter) {
     this.name = name;
     this.plan = plan;
     int frames = read.get(0).frames();
@@ -80,47 +83,28 @@ final class TrackFit {
     List<Track> filled =
         read.stream().map(t -> t.between(first, last).filled(most, name, clock)).toList();
     Residuals residuals = new Residuals(filled, 1 / whole.step());
-    double hertz = plan.hertz().orElseGet(() -> chosen(residuals));
+    double hertz = plan.hertz().orElseGet(() -> residuals.hertz(notes));
     filter = new LowPass(hertz, 1 / whole.step());
     slow = new LowPass(hertz / SLOWER, 1 / whole.step());
     List<Track> smooth = filled.stream().map(t -> t.smoothed(filter)).toList();
     shown = shown(smooth);
     tracks = smooth.stream().map(t -> TrackTable.sided(t, shown)).toList();
     complete();
+    if (plan.known().standing()) {
+      up.check(name, tracks);
+    }
     Person person = plan.measuring() ? measured(lifter) : lifter;
     body = person.body();
     attitude = attitude();
     notes.add(
         String.format(
             Locale.ROOT,
-            "Places, then fitted angles, smoothed with a zero-lag fourth-order Butterworth low-pass at %.1f Hz, two"
-                + " passes, the cut-off corrected for them (Winter 2009); gaps up to %.2f s filled"
+            "Places, then fitted angles, smoothed with a zero-lag fourth-order Butterworth"
+                + " low-pass at"
+                + " %.1f Hz, two passes, the cut-off corrected for them (Winter 2009); gaps up to %.2f s filled"
                 + " along a straight line.",
             hertz,
             most * whole.step()));
-  }
-
-  /** By residual analysis; where there are too few frames for that, a usual one. */
-  private double chosen(Residuals residuals) {
-    if (!residuals.enough()) {
-      double hertz = Math.min(USUAL, 0.4 / clock.step());
-      notes.add(
-          String.format(
-              Locale.ROOT,
-              "Too few frames to choose a cut-off from: %.1f Hz was taken; .smoothed(hertz) sets"
-                  + " another.",
-              hertz));
-      return hertz;
-    }
-    Residuals.Choice choice = residuals.choice();
-    notes.add(
-        String.format(
-            Locale.ROOT,
-            "The places tremble by %.1f mm, and a cut-off of %.1f Hz was chosen for that by residual"
-                + " analysis (Winter 2009, from memory); .smoothed(hertz) sets another.",
-            1000 * choice.trembling(),
-            choice.hertz()));
-    return choice.hertz();
   }
 
   private Side shown(List<Track> all) {
