@@ -57,7 +57,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(10);
+    assertThat(lessons).isEqualTo(12);
   }
 
   @Test
@@ -82,6 +82,31 @@ class ReadmeTest {
             .plot(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER);
     Path kept = written("hip-height", plot);
     assertThat(words(Files.readString(kept))).isEqualTo(words(plot.svgDocument())).isNotEmpty();
+  }
+
+  @Test
+  void its_photo_is_the_one_its_lesson_draws_over() throws IOException {
+    try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
+      Matcher lesson = LESSON.matcher(readme());
+      while (lesson.find()) {
+        if (lesson.group(1).contains("photo(")) {
+          List<Picture> drawn = new ArrayList<>();
+          session.evaluate(
+              lesson.group(1) + "fit.picture()\n",
+              value -> {
+                if (value.object() instanceof Picture picture) {
+                  drawn.add(picture);
+                }
+              });
+          assertThat(drawn).hasSize(1);
+          // The photo inside is packed by the machine's own library.
+          Path kept = written("photo-fit", drawn.get(0));
+          assertThat(words(Files.readString(kept)))
+              .isEqualTo(words(drawn.get(0).svgDocument()))
+              .isNotEmpty();
+        }
+      }
+    }
   }
 
   /** The SVG of a position is the same on every machine; a PNG would follow the machine's fonts. */

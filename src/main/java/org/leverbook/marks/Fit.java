@@ -1,6 +1,7 @@
 package org.leverbook.marks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,40 +30,45 @@ import org.leverbook.support.Support;
  * A lifter fitted to the marks of a photo: pose, camera, and what the marks say of them.
  *
  * <p>{@code fit.holding(barbell(kg(60))).position()} is the position with its loads; {@code
- * fit.other()} the mirror solution, turned the other way, where the marks leave both open. A value.
+ * fit.other()} the mirror solution, each part turned out of the picture the other way; {@code
+ * fit.solutions()} all that fit the marks about as well. A value.
  */
 public final class Fit implements Shown {
-
-  /** A mark that misses by more is told of, metres. */
-  private static final double FAR_OFF = 0.04;
 
   /** Sums that differ by less are as likely: three standard deviations. */
   private static final double TOLD_APART = 9;
 
-  /** Views turned by less are as good as square on, radians. */
-  private static final double SQUARE = Math.toRadians(3);
-
-  /** Parts turned out by less are not worth a word, radians. */
-  private static final double WORTH_A_WORD = Math.toRadians(10);
-
   private final Solved solved;
-  private final Optional<Solved> mirror;
+  private final Optional<Mirrored> mirror;
+  private final List<Solved> all;
   private final Pose pose;
   private final Camera camera;
   private final List<Load> loads;
   private final List<Support> supports;
 
-  private Fit(Solved solved, Optional<Solved> mirror, List<Load> loads, List<Support> supports) {
+  private Fit(
+      Solved solved,
+      Optional<Mirrored> mirror,
+      List<Solved> all,
+      List<Load> loads,
+      List<Support> supports) {
     this.solved = solved;
     this.mirror = mirror;
+    this.all = List.copyOf(all);
     this.pose = solved.pose();
     this.camera = solved.camera();
     this.loads = List.copyOf(loads);
     this.supports = List.copyOf(supports);
   }
 
-  static Fit of(Solved solved, Optional<Solved> mirror) {
-    return new Fit(solved, mirror, List.of(), List.of());
+  /** The likeliest of all solutions, which come in that order. */
+  static Fit of(List<Solved> all) {
+    Solved best = all.get(0);
+    return new Fit(best, Mirror.of(best), all, List.of(), List.of());
+  }
+
+  private Fit with(Solved chosen) {
+    return chosen == solved ? this : new Fit(chosen, Mirror.of(chosen), all, loads, supports);
   }
 
   /**
@@ -72,9 +78,9 @@ public final class Fit implements Shown {
    * @return the changed fit
    */
   public Fit holding(Load... more) {
-    List<Load> all = new ArrayList<>(loads);
-    all.addAll(List.of(more));
-    return new Fit(solved, mirror, all, supports);
+    List<Load> carried = new ArrayList<>(loads);
+    carried.addAll(List.of(more));
+    return new Fit(solved, mirror, all, carried, supports);
   }
 
   /**
@@ -84,51 +90,83 @@ public final class Fit implements Shown {
    * @return the changed fit
    */
   public Fit on(Support... more) {
-    List<Support> all = new ArrayList<>(supports);
-    all.addAll(List.of(more));
-    return new Fit(solved, mirror, loads, all);
+    List<Support> carrying = new ArrayList<>(supports);
+    carrying.addAll(List.of(more));
+    return new Fit(solved, mirror, all, loads, carrying);
   }
 
   /**
-   * The second solution: usually the mirror one, turned towards the camera where this one is turned
-   * away.
+   * The mirror solution: one picture does not tell on which side of its plane a part lies that
+   * looks short, so here each is turned to the other side, as far as joints and stance allow; the
+   * notes name what stayed.
    *
    * @return the other fit, whose mirror is this one
-   * @throws Refused if the marks leave only one
+   * @throws Refused if the view is square on, or nothing can turn the other way
    */
   public Fit other() {
-    Solved chosen =
+    Mirrored chosen =
         mirror.orElseThrow(
             () ->
                 new Refused(
-                    "There is no second solution: the marks and usual postures tell that the view"
-                        + " is "
-                        + viewInWords()
-                        + "."));
-    return new Fit(chosen, Optional.of(solved), loads, supports);
+                    "There is no mirror solution: the view is "
+                        + told().view()
+                        + ", and no part of this lifter can turn to the other side of the picture."
+                        + " Other poses that fit are in .solutions()."));
+    return new Fit(chosen.solved(), Optional.of(chosen.back(solved)), all, loads, supports);
   }
 
-  /** Whether the marks leave a second solution open. */
+  /** Whether there is a mirror solution. */
   public boolean hasOther() {
     return mirror.isPresent();
   }
 
   /**
-   * The solution that is turned more towards the camera.
+   * All poses that the marks, and how lifters usually hold themselves, leave open.
    *
-   * @return this one or the other
+   * @return this one first, then those that fit about as well or better, the likeliest first
    */
-  public Fit towardsCamera() {
-    return mirror.isEmpty() || turned() >= mirror.get().turned() ? this : other();
+  public List<Fit> solutions() {
+    List<Fit> open = new ArrayList<>(List.of(this));
+    likely().forEach(s -> open.add(with(s)));
+    return open;
+  }
+
+  private List<Solved> likely() {
+    return all.stream().filter(s -> s != solved && s.cost() < solved.cost() + TOLD_APART).toList();
   }
 
   /**
-   * The solution that is turned more away from the camera.
+   * The likeliest solution that is turned towards the camera.
    *
-   * @return this one or the other
+   * @return this one, the mirror solution or another; where none is, the one turned that way most
+   */
+  public Fit towardsCamera() {
+    return turnedTo(1);
+  }
+
+  /**
+   * The likeliest solution that is turned away from the camera.
+   *
+   * @return this one, the mirror solution or another; where none is, the one turned that way most
    */
   public Fit awayFromCamera() {
-    return mirror.isEmpty() || turned() < mirror.get().turned() ? this : other();
+    return turnedTo(-1);
+  }
+
+  private Fit turnedTo(int sign) {
+    List<Solved> known = new ArrayList<>(all);
+    known.add(solved);
+    mirror.ifPresent(m -> known.add(m.solved()));
+    Solved chosen =
+        known.stream()
+            .filter(s -> sign * s.turned() >= 0)
+            .min(Comparator.comparingDouble(Solved::cost))
+            .orElseGet(
+                () ->
+                    known.stream()
+                        .max(Comparator.comparingDouble(s -> sign * s.turned()))
+                        .orElseThrow());
+    return mirror.isPresent() && mirror.get().solved() == chosen ? other() : with(chosen);
   }
 
   /**
@@ -226,8 +264,8 @@ public final class Fit implements Shown {
    * @throws Refused if a support is not touched
    */
   public Position position() {
-    List<Load> all = new ArrayList<>(loads);
-    solved.photo().pull().ifPresent(p -> all.add(pull(p)));
+    List<Load> acting = new ArrayList<>(loads);
+    solved.photo().pull().ifPresent(p -> acting.add(pull(p)));
     List<Support> carrying = new ArrayList<>(supports);
     if (solved.photo().known.standing()) {
       carrying.add(0, Footing.feet(body()));
@@ -237,7 +275,7 @@ public final class Fit implements Shown {
             new Fact("view off square", Math.toDegrees(turned()), "°"),
             new Fact("largest miss of a mark", 100 * worst(), "cm"));
     return Position.of(
-        "photo " + solved.photo().still().name(), body(), pose, all, carrying, facts, notes());
+        "photo " + solved.photo().still().name(), body(), pose, acting, carrying, facts, notes());
   }
 
   /** Along the line that was drawn, at the depth of the lifter's middle. */
@@ -253,70 +291,17 @@ public final class Fit implements Shown {
     return marks().stream().mapToDouble(this::miss).max().orElse(0);
   }
 
-  private String viewInWords() {
-    double angle = Math.abs(turned());
-    return angle < SQUARE
-        ? "square on"
-        : String.format(
-            Locale.ROOT,
-            "not square on: the lifter is turned %.0f° %s the camera",
-            Math.toDegrees(angle),
-            turned() > 0 ? "towards" : "away from");
-  }
-
   /**
    * What the fit says of view, lengths and marks.
    *
    * @return sentences in the coach's words
    */
   public List<String> notes() {
-    List<String> notes = new ArrayList<>();
-    notes.add("The view is " + viewInWords() + ". Everything is computed in space.");
-    mirror.ifPresent(m -> notes.add(mirrored(m)));
-    foreshortened().stream()
-        .filter(f -> f.tilt() > WORTH_A_WORD || f.seen() > 1.05 * f.length())
-        .forEach(f -> notes.add("The " + f + "."));
-    for (Mark mark : marks()) {
-      double miss = miss(mark);
-      if (miss > FAR_OFF) {
-        notes.add(
-            String.format(
-                Locale.ROOT,
-                "The mark of the %s is %.0f cm from where this lifter's can be: check the mark, the"
-                    + " scale and the lifter's lengths%s.",
-                mark.name(),
-                100 * miss,
-                ends()));
-      }
-    }
-    if (solved.photo().measuring()) {
-      notes.add("Lengths taken from the marks: " + PhotoFit.lengths(body().person()) + ".");
-    }
-    if (solved.marks().stream().map(Mark::side).filter(s -> s != Side.MIDLINE).distinct().count()
-        == 1) {
-      notes.add("Only the near side is marked; the far side mirrors it.");
-    }
-    return notes;
+    return told().all();
   }
 
-  private String mirrored(Solved m) {
-    double worse = m.cost() - solved.cost();
-    String fits =
-        Math.abs(worse) < TOLD_APART
-            ? "The marks fit about as well"
-            : worse > 0 ? "The marks fit worse, but perhaps," : "The marks even fit better";
-    return String.format(
-        Locale.ROOT,
-        "%s with the lifter turned %.0f° %s the camera: .other() gives that%s solution.",
-        fits,
-        Math.toDegrees(Math.abs(m.turned())),
-        m.turned() > 0 ? "towards" : "away from",
-        m.turned() * turned() < 0 ? " mirror" : "");
-  }
-
-  private String ends() {
-    List<String> ends = solved.fit().ends(solved.answer());
-    return ends.isEmpty() ? "" : "; at the end of their range: " + String.join(", ", ends);
+  private FitNotes told() {
+    return new FitNotes(this, solved, mirror, likely());
   }
 
   /**

@@ -20,8 +20,10 @@ import org.leverbook.pose.Placement;
  * @param tilt how far out of the picture it is turned by its marks alone, acos(seen / true),
  *     radians; zero where it looks longer than it is
  * @param nearer which of its ends the fitted body has nearer to the camera
+ * @param depth how much nearer to the camera the fitted body has its lower end, metres
  */
-public record Foreshortened(String name, double seen, double length, double tilt, String nearer) {
+public record Foreshortened(
+    String name, double seen, double length, double tilt, String nearer, double depth) {
 
   static List<Foreshortened> of(List<Mark> marks, Body body, Camera camera, Placement where) {
     List<Foreshortened> all = new ArrayList<>();
@@ -56,7 +58,8 @@ public record Foreshortened(String name, double seen, double length, double tilt
         seen,
         length,
         Math.acos(Math.min(1, seen / length)),
-        towards > 0 ? stretch.to.word() : stretch.from.word());
+        towards > 0 ? stretch.to.word() : stretch.from.word(),
+        towards);
   }
 
   @Override

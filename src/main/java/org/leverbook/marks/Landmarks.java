@@ -31,22 +31,16 @@ public final class Landmarks implements Shown {
   /** Longer gaps are not filled, seconds: common practice, no source. */
   private static final double GAP = 0.1;
 
-  /**
-   * Cut-off, hertz. An assumption: walking is usually smoothed at 6 Hz (Winter 2009, from memory);
-   * a lift of a second or more holds nothing faster than this, and at 6 Hz a tremble of 3 mm in the
-   * marks already gives more moment than the lifter's own inertia.
-   */
-  private static final double CUT_OFF = 3;
-
   private final DataTable table;
   private final Map<String, String> columns;
   private final Map<String, String> names;
+  private final Optional<UpAxis> up;
   private final Plan plan;
 
   /** What is done with the places. */
   record Plan(
       Optional<Double> metresPerPixel,
-      double hertz,
+      Optional<Double> hertz,
       double gap,
       double from,
       double to,
@@ -59,7 +53,7 @@ public final class Landmarks implements Shown {
     }
 
     Plan smoothed(double cutOff) {
-      return new Plan(metresPerPixel, cutOff, gap, from, to, shown, measuring, known);
+      return new Plan(metresPerPixel, Optional.of(cutOff), gap, from, to, shown, measuring, known);
     }
 
     Plan gapsUpTo(double longest) {
@@ -84,10 +78,15 @@ public final class Landmarks implements Shown {
   }
 
   private Landmarks(
-      DataTable table, Map<String, String> columns, Map<String, String> names, Plan plan) {
+      DataTable table,
+      Map<String, String> columns,
+      Map<String, String> names,
+      Optional<UpAxis> up,
+      Plan plan) {
     this.table = table;
     this.columns = Map.copyOf(columns);
     this.names = Map.copyOf(names);
+    this.up = up;
     this.plan = plan;
   }
 
@@ -117,9 +116,10 @@ public final class Landmarks implements Shown {
         table,
         columns,
         Map.of(),
+        Optional.empty(),
         new Plan(
             Optional.empty(),
-            CUT_OFF,
+            Optional.empty(),
             GAP,
             Double.NEGATIVE_INFINITY,
             Double.POSITIVE_INFINITY,
@@ -129,7 +129,7 @@ public final class Landmarks implements Shown {
   }
 
   private Landmarks planned(Plan changed) {
-    return new Landmarks(table, columns, names, changed);
+    return new Landmarks(table, columns, names, up, changed);
   }
 
   private Landmarks knowing(Known known) {
@@ -148,7 +148,20 @@ public final class Landmarks implements Shown {
     Landmark.asked(landmark);
     Map<String, String> more = new LinkedHashMap<>(names);
     more.put(inFile, landmark);
-    return new Landmarks(table, columns, more, plan);
+    return new Landmarks(table, columns, more, up, plan);
+  }
+
+  /**
+   * Which axis of the table points up, where it is not y: {@code up("z")}, or {@code up("-y")}
+   * where y runs down. x runs forward or to the right. Tables in pixels have y running down unless
+   * said.
+   *
+   * @param axis {@code "y"}, {@code "-y"}, {@code "z"} or {@code "-z"}
+   * @return the changed landmarks
+   * @throws Refused if it is another
+   */
+  public Landmarks up(String axis) {
+    return new Landmarks(table, columns, names, Optional.of(UpAxis.asked(axis)), plan);
   }
 
   /**
@@ -168,8 +181,8 @@ public final class Landmarks implements Shown {
   }
 
   /**
-   * Smoothed with another cut-off: a zero-lag Butterworth low-pass of fourth order; 3 Hz unless
-   * said, which suits lifts of a second or more. Faster ones need more.
+   * Smoothed with a cut-off of the coach's own: a zero-lag Butterworth low-pass of fourth order.
+   * Unless said, the cut-off is chosen from the places themselves by residual analysis, and told.
    *
    * @param hertz 0.5 to 50
    * @return the changed landmarks
@@ -260,6 +273,15 @@ public final class Landmarks implements Shown {
   }
 
   /**
+   * Each hand holds its own weight: nothing is taken for usual of how far apart they are.
+   *
+   * @return the changed landmarks
+   */
+  public Landmarks handsApart() {
+    return knowing(plan.known.handsApart());
+  }
+
+  /**
    * The poses of this lifter that fit the landmarks.
    *
    * @param lifter who was seen
@@ -269,8 +291,9 @@ public final class Landmarks implements Shown {
    */
   public Recorded fit(Person lifter) {
     Ask.present("lifter", lifter, "person(MALE, kg(85), cm(178))");
-    TrackTable read = TrackTable.of(table, columns, names, plan.metresPerPixel);
-    return new TrackFit(table.name(), read.tracks(), read.clock(), plan, lifter).recorded();
+    TrackTable read = TrackTable.of(table, columns, names, plan.metresPerPixel, up);
+    return new TrackFit(table.name(), read.tracks(), read.clock(), read.up(), plan, lifter)
+        .recorded();
   }
 
   @Override

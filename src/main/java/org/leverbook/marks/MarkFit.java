@@ -1,6 +1,10 @@
 package org.leverbook.marks;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
@@ -31,7 +35,11 @@ final class MarkFit {
    */
   static final double WEIGHT = 0.01;
 
-  private static final double[] ARMS_OUT = {Math.toRadians(10), Math.toRadians(60)};
+  /** Joints that tell two poses apart, and by how much, metres. */
+  private static final List<Landmark> PLACES =
+      List.of(Landmark.KNEE, Landmark.ANKLE, Landmark.SHOULDER, Landmark.ELBOW, Landmark.WRIST);
+
+  private static final double APART = 0.05;
 
   private static final double LEVEL_HIPS = 6;
 
@@ -64,34 +72,90 @@ final class MarkFit {
   }
 
   /**
-   * The best of several starts that the sightings suggest, the upper arms more or less raised
-   * sideways.
+   * The best of the starts that the sightings suggest.
    *
    * @param turned how far about the vertical from square on, radians
    * @throws Refused if none leads to a pose that meets what must hold
    */
   Answer best(double turned) {
-    Answer best = null;
+    return all(Guess.plain(turned)).get(0);
+  }
+
+  /**
+   * All poses that every way of turning short parts out of the picture leads to.
+   *
+   * @param turns about the vertical from square on, radians
+   * @return one or more, the likeliest first
+   * @throws Refused if none meets what must hold
+   */
+  List<Answer> every(double... turns) {
+    return all(start().guesses(turns));
+  }
+
+  private List<Answer> all(List<Guess> guesses) {
+    List<Answer> found = new ArrayList<>();
     Answer missed = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (double out : ARMS_OUT) {
-      Statements rough = said();
-      new Start(body, sightings, attitude).say(rough, turned, out);
-      Answer answer = near(new PoseSolver(rough).solve());
-      if (!answer.met()) {
-        missed = missed == null || answer.worst() < missed.worst() ? answer : missed;
-      } else if (cost(answer) < least) {
-        least = cost(answer);
-        best = answer;
+    for (Guess guess : guesses) {
+      Answer answer = near(begun(rough -> start().say(rough, guess)));
+      if (answer.met()) {
+        found.add(answer);
+      } else if (missed == null || answer.worst() < missed.worst()) {
+        missed = answer;
       }
     }
-    return best == null ? refused(missed) : best;
+    if (found.isEmpty()) {
+      return List.of(refused(missed));
+    }
+    found.sort(Comparator.comparingDouble(this::cost));
+    List<Answer> distinct = new ArrayList<>();
+    for (Answer answer : found) {
+      if (distinct.stream().noneMatch(a -> alike(a, answer))) {
+        distinct.add(answer);
+      }
+    }
+    return distinct;
+  }
+
+  /** Whether two poses have all joints in about the same places, seen from the hip. */
+  private boolean alike(Answer one, Answer other) {
+    Placement a = one.pose().placed();
+    Placement b = other.pose().placed();
+    for (Landmark landmark : PLACES) {
+      for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+        String name = side.of(landmark.word());
+        Vector3D first = a.centre(name).subtract(a.centre("right hip"));
+        Vector3D second = b.centre(name).subtract(b.centre("right hip"));
+        if (first.distance(second) > APART) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private Start start() {
+    return new Start(body, sightings, attitude, viewer);
   }
 
   /** From a neighbour's answer, as of the instant before. */
   Answer refined(Answer before) {
     Answer answer = near(before);
     return answer.met() ? answer : refused(answer);
+  }
+
+  /** From a neighbour's answer, with more said. */
+  Answer refined(Consumer<Statements> more, Answer before) {
+    Answer answer = held(more, before);
+    return answer.met() ? answer : refused(answer);
+  }
+
+  /** The names of all coordinates. */
+  List<String> names() {
+    return IntStream.range(0, coordinates.count()).mapToObj(coordinates::name).toList();
+  }
+
+  int indexOf(String name) {
+    return coordinates.indexOf(name);
   }
 
   /**
@@ -108,8 +172,28 @@ final class MarkFit {
     return answer.met() ? answer : refused(answer);
   }
 
-  private Answer near(Answer other) {
+  /** From any answer near by, whether what must hold is met or not. */
+  Answer near(Answer other) {
     return new PoseSolver(said()).solveFrom(other);
+  }
+
+  /** From the usual posture, with more said. */
+  Answer begun(Consumer<Statements> more) {
+    Statements said = said();
+    more.accept(said);
+    return new PoseSolver(said).solve();
+  }
+
+  /** From an answer near by, with more said. */
+  Answer held(Consumer<Statements> more, Answer other) {
+    Statements said = said();
+    more.accept(said);
+    return new PoseSolver(said).solveFrom(other);
+  }
+
+  /** From the lifter to the camera, of unit length. */
+  Vector3D viewer() {
+    return viewer;
   }
 
   private Answer refused(Answer answer) {
@@ -124,7 +208,7 @@ final class MarkFit {
   private Statements said() {
     Statements said = new Statements(body, coordinates, attitude);
     Usual.say(said);
-    new Start(body, sightings, attitude).place(said);
+    start().place(said);
     List<Side> sides =
         coordinates.bothAlike() ? List.of(Side.RIGHT) : List.of(Side.RIGHT, Side.LEFT);
     Feature right = Features.direction(body, "pelvis", Vector3D.PLUS_K);
@@ -188,18 +272,12 @@ final class MarkFit {
     }
   }
 
-  /** The sum that was made least, as far as marks and angles go: to compare two answers. */
+  /**
+   * The sum that was made least: to compare two answers. Differences count as those of twice the
+   * logarithm of a likelihood.
+   */
   double cost(Answer answer) {
-    Placement where = answer.pose().placed();
-    double sum = 0;
-    for (Sighting at : sightings) {
-      double miss = at.miss(place(at, where)) / at.landmark().doubt();
-      sum += miss * miss;
-    }
-    sum += said().unusual(answer.values()) / (WEIGHT * WEIGHT);
-    return known.standing() && known.planted().isEmpty()
-        ? sum + Usual.unusualStance(body, known, where)
-        : sum;
+    return new PoseSolver(said()).unwished(answer.values()) / (WEIGHT * WEIGHT);
   }
 
   /** Where the fitted body has a landmark. */
@@ -215,7 +293,7 @@ final class MarkFit {
   /** The angles at the end of their range. */
   List<String> ends(Answer answer) {
     double[] x = answer.values();
-    return java.util.stream.IntStream.range(0, coordinates.count())
+    return IntStream.range(0, coordinates.count())
         .filter(i -> coordinates.low(i) < coordinates.high(i))
         .filter(i -> x[i] <= coordinates.low(i) + 1e-9 || x[i] >= coordinates.high(i) - 1e-9)
         .mapToObj(

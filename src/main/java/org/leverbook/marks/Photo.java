@@ -236,6 +236,15 @@ public final class Photo implements Shown {
   }
 
   /**
+   * Each hand holds its own weight: nothing is taken for usual of how far apart they are.
+   *
+   * @return the changed photo
+   */
+  public Photo handsApart() {
+    return knowing(known.handsApart());
+  }
+
+  /**
    * One place is nearer to the camera than another: tells apart what a picture leaves open.
    *
    * @param one as in "knee"

@@ -14,14 +14,11 @@ import org.leverbook.pose.Camera;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 
-/** Fits one photo: camera, person, pose, and the mirror solution where there is one. */
+/** Fits one photo: camera, person, pose, and every pose that the marks leave open. */
 final class PhotoFit {
 
   /** Where the search begins on either side of square on, radians. */
   private static final double TURNED = Math.toRadians(25);
-
-  /** Views that differ by less are one, radians. */
-  private static final double SAME = Math.toRadians(2);
 
   private static final Set<Landmark> NEEDED =
       EnumSet.of(Landmark.HIP, Landmark.KNEE, Landmark.ANKLE, Landmark.SHOULDER, Landmark.ELBOW);
@@ -41,17 +38,11 @@ final class PhotoFit {
     MarkFit fit =
         new MarkFit(
             body, sightings, sided(photo.known, shown), camera.frame().z(), View.facing(shown));
-    Solved best = new Solved(photo, marks, shown, body, camera, fit.best(TURNED), fit);
-    Solved second = new Solved(photo, marks, shown, body, camera, fit.best(-TURNED), fit);
-    if (second.cost() < best.cost()) {
-      Solved swap = best;
-      best = second;
-      second = swap;
-    }
-    if (Math.abs(best.turned() - second.turned()) < SAME) {
-      return Fit.of(best, Optional.empty());
-    }
-    return Fit.of(best, Optional.of(second));
+    List<Solved> all =
+        fit.every(TURNED, -TURNED).stream()
+            .map(answer -> new Solved(photo, marks, shown, body, camera, answer, fit))
+            .toList();
+    return Fit.of(all);
   }
 
   /** Marks without side in what is nearer are of the side shown. */

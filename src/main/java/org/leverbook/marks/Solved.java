@@ -24,6 +24,11 @@ record Solved(
     Answer answer,
     MarkFit fit) {
 
+  /** The same photo, another pose. */
+  Solved with(Answer other) {
+    return new Solved(photo, marks, shown, body, seenBy, other, fit);
+  }
+
   double cost() {
     return fit.cost(answer);
   }

@@ -2,8 +2,11 @@ package org.leverbook.marks;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.leverbook.body.Body;
 import org.leverbook.body.Links;
 import org.leverbook.body.Part;
+import org.leverbook.body.Side;
+import org.leverbook.solve.Feature;
 
 /** A part of the body between two landmarks. */
 enum Stretch {
@@ -28,6 +31,11 @@ enum Stretch {
 
   double length(Links links) {
     return links.lengthOf(part);
+  }
+
+  /** The way from its one end to the other. */
+  Feature on(Body body, Side side) {
+    return new Feature.Way(from.on(body, side), to.on(body, side));
   }
 
   String word() {

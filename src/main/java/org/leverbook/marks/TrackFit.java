@@ -31,6 +31,12 @@ final class TrackFit {
   /** No landmark of a lifter moves faster, m/s: an assumption, twice a fast swing. */
   private static final double FASTEST = 15;
 
+  /** What the landmarks hardly show is smoothed this much more. */
+  private static final double SLOWER = 3;
+
+  /** How far what they hardly show may be from its own slow course, radians. */
+  private static final double SLOW_SPREAD = Math.toRadians(0.3);
+
   private static final double TURNED = Math.toRadians(20);
   private static final int SAMPLES = 7;
   private static final List<Landmark> NEEDED =
@@ -41,12 +47,19 @@ final class TrackFit {
   private final Track.Clock clock;
   private final Landmarks.Plan plan;
   private final LowPass filter;
+  private final LowPass slow;
   private final Side shown;
   private final Body body;
   private final Frame attitude;
   private final List<String> notes = new ArrayList<>();
 
-  TrackFit(String name, List<Track> read, Track.Clock whole, Landmarks.Plan plan, Person lifter) {
+  TrackFit(
+      String name,
+      List<Track> read,
+      Track.Clock whole,
+      UpAxis up,
+      Landmarks.Plan plan,
+      Person lifter) {
     this.name = name;
     this.plan = plan;
     int frames = read.get(0).frames();
@@ -67,24 +80,30 @@ final class TrackFit {
       track.checkJumps(name, whole.step(), FASTEST);
     }
     int most = (int) Math.floor(plan.gap() / whole.step() + 1e-6);
-    filter = new LowPass(plan.hertz(), 1 / whole.step());
-    List<Track> smooth =
-        read.stream()
-            .map(t -> t.between(first, last).filled(most, name, clock).smoothed(filter))
-            .toList();
+    List<Track> filled =
+        read.stream().map(t -> t.between(first, last).filled(most, name, clock)).toList();
+    Residuals residuals = new Residuals(filled, 1 / whole.step());
+    double hertz = plan.hertz().orElseGet(() -> residuals.hertz(notes));
+    filter = new LowPass(hertz, 1 / whole.step());
+    slow = new LowPass(hertz / SLOWER, 1 / whole.step());
+    List<Track> smooth = filled.stream().map(t -> t.smoothed(filter)).toList();
     shown = shown(smooth);
     tracks = smooth.stream().map(t -> TrackTable.sided(t, shown)).toList();
     complete();
+    if (plan.known().standing()) {
+      up.check(name, tracks);
+    }
     Person person = plan.measuring() ? measured(lifter) : lifter;
     body = person.body();
     attitude = attitude();
     notes.add(
         String.format(
             Locale.ROOT,
-            "Places, then fitted angles, smoothed with a zero-lag fourth-order Butterworth low-pass at %.1f Hz, two"
-                + " passes, the cut-off corrected for them (Winter 2009); gaps up to %.2f s filled"
+            "Places, then fitted angles, smoothed with a zero-lag fourth-order Butterworth"
+                + " low-pass at"
+                + " %.1f Hz, two passes, the cut-off corrected for them (Winter 2009); gaps up to %.2f s filled"
                 + " along a straight line.",
-            plan.hertz(),
+            hertz,
             most * whole.step()));
   }
 
@@ -205,6 +224,7 @@ final class TrackFit {
       MarkFit fit = fit(i, known);
       each.add(i == 0 ? fit.best(TURNED * sign(right)) : fit.refined(each.get(i - 1)));
     }
+    each = steadied(each, known);
     List<Pose> poses = smooth(each, known);
     double worst = 0;
     String worstMark = "";
@@ -223,6 +243,44 @@ final class TrackFit {
         String.format(
             Locale.ROOT, "Largest miss of a landmark: %.1f cm (%s).", 100 * worst, worstMark));
     return new Recorded(name, body, level(poses, right), clock, plan.known().standing(), notes);
+  }
+
+  /**
+   * The same fitted again, what the landmarks hardly show kept near a slow course of its own. A
+   * part that lies nearly in the picture changes its length there by the cosine of how far it is
+   * turned out: a millimetre of trembling, 2 mm in 1000, makes 3.6°, and the turning's acceleration
+   * would count as force.
+   */
+  private List<Answer> steadied(List<Answer> each, Known known) {
+    List<String> hardlySeen = hardlySeen();
+    double[][] rows = new double[hardlySeen.size()][];
+    for (int k = 0; k < rows.length; k++) {
+      int index = fit(0, known).indexOf(hardlySeen.get(k));
+      rows[k] = slow.smooth(each.stream().mapToDouble(a -> a.values()[index]).toArray());
+    }
+    List<Answer> steady = new ArrayList<>();
+    for (int i = 0; i < each.size(); i++) {
+      int frame = i;
+      steady.add(
+          fit(i, known)
+              .refined(
+                  said -> {
+                    for (int k = 0; k < rows.length; k++) {
+                      said.usually(hardlySeen.get(k), rows[k][frame], MarkFit.WEIGHT / SLOW_SPREAD);
+                    }
+                  },
+                  each.get(i)));
+    }
+    return steady;
+  }
+
+  private List<String> hardlySeen() {
+    boolean inSpace = tracks.get(0).places().length == 3;
+    boolean spine =
+        any(tracks, Landmark.LOW_BACK).isPresent() || any(tracks, Landmark.NECK).isPresent();
+    return fit(0, plan.known()).names().stream()
+        .filter(n -> Usual.hardlySeen(n, inSpace, spine))
+        .toList();
   }
 
   /**

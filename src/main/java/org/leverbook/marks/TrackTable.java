@@ -37,17 +37,20 @@ final class TrackTable {
   private final Map<String, String> columns;
   private final Map<String, String> names;
   private final Optional<Double> metresPerPixel;
+  private final Optional<UpAxis> told;
   private Track.Clock clock;
 
   private TrackTable(
       DataTable table,
       Map<String, String> columns,
       Map<String, String> names,
-      Optional<Double> metresPerPixel) {
+      Optional<Double> metresPerPixel,
+      Optional<UpAxis> told) {
     this.table = table;
     this.columns = columns;
     this.names = names;
     this.metresPerPixel = metresPerPixel;
+    this.told = told;
   }
 
   static DataTable read(String file) {
@@ -75,13 +78,15 @@ final class TrackTable {
    * @param columns from time, landmark, x, y, z to the file's headings, where they differ
    * @param names from the file's names of landmarks to ours, where they differ
    * @param metresPerPixel for a table in pixels
+   * @param told which axis points up; of pixels -y unless told, of lengths y
    */
   static TrackTable of(
       DataTable table,
       Map<String, String> columns,
       Map<String, String> names,
-      Optional<Double> metresPerPixel) {
-    return new TrackTable(table, columns, names, metresPerPixel);
+      Optional<Double> metresPerPixel,
+      Optional<UpAxis> told) {
+    return new TrackTable(table, columns, names, metresPerPixel, told);
   }
 
   /** The heading of one of our columns: as mapped, or by its name with or without a unit. */
@@ -165,7 +170,7 @@ final class TrackTable {
     clock = new Track.Clock(times[0], step(times));
     int frames = frame(times[times.length - 1]) + 1;
     Map<String, Track> tracks = new LinkedHashMap<>();
-    int dimensions = heading("z").isPresent() ? 3 : 2;
+    int dimensions = axes().size();
     double factor = factor();
     for (DataRow row : table.rows()) {
       String name = row.text(needed("landmark"));
@@ -241,15 +246,29 @@ final class TrackTable {
               when,
               track.lines()[frame]));
     }
-    List<String> axes = List.of("x", "y", "z").subList(0, track.places().length);
+    List<String> axes = axes();
     if (axes.stream().anyMatch(a -> empty(row.text(needed(a))))) {
       return;
     }
-    for (int k = 0; k < axes.size(); k++) {
-      double sign = k == 1 && pixels() ? -1 : 1;
-      track.places()[k][frame] = sign * factor * row.number(needed(axes.get(k)));
+    double[] place =
+        up().turned(axes.stream().mapToDouble(a -> factor * row.number(needed(a))).toArray());
+    for (int k = 0; k < place.length; k++) {
+      track.places()[k][frame] = place[k];
     }
     track.lines()[frame] = row.line();
+  }
+
+  /** Which axis points up, as told or as is usual. */
+  UpAxis up() {
+    return told.orElseGet(() -> pixels() ? UpAxis.MINUS_Y : UpAxis.Y);
+  }
+
+  /** The columns of a place: x and what points up, or all three. */
+  private List<String> axes() {
+    if (heading("z").isEmpty() && !up().third()) {
+      return List.of("x", "y");
+    }
+    return up().third() && heading("y").isEmpty() ? List.of("x", "z") : List.of("x", "y", "z");
   }
 
   private static boolean empty(String cell) {

@@ -1,10 +1,9 @@
 package org.leverbook.marks;
 
 import java.util.List;
+import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.body.Body;
 import org.leverbook.body.Side;
-import org.leverbook.pose.Placement;
 import org.leverbook.solve.Coordinates;
 import org.leverbook.solve.Feature;
 import org.leverbook.solve.Features;
@@ -61,7 +60,7 @@ final class Usual {
           new Habit("shoulder abduction", 15, 25),
           new Habit("shoulder rotation", 0, 40),
           new Habit("elbow flexion", 20, 90),
-          new Habit("forearm rotation", 80, 60),
+          new Habit("forearm rotation", 120, 50),
           new Habit("wrist flexion", 0, 20),
           new Habit("wrist abduction", 0, 10));
 
@@ -71,8 +70,19 @@ final class Usual {
 
   private static final double GRIP_SPREAD = 0.25;
 
-  /** Of the far side, where it has no marks, from the near one: radians. */
+  /**
+   * How far the line of a hand is from a bar that lies across, as a sine: most lifts hold a bar;
+   * one that is known to be held may lie somewhat obliquely in the palm.
+   */
+  private static final double LINE_SPREAD = 0.5;
+
+  private static final double BAR_SPREAD = 0.35;
+
+  /** How far one side commonly is from the other where both are marked, radians. */
   private static final double BOTH_ALIKE = Math.toRadians(5);
+
+  /** The same of bending forward and back, in which lifters step and split, radians. */
+  private static final double BENT_ALIKE = Math.toRadians(25);
 
   private Usual() {}
 
@@ -84,8 +94,8 @@ final class Usual {
       } else {
         say(said, habit, "right " + habit.name());
         say(said, habit, "left " + habit.name());
-        said.proportion(
-            MarkFit.WEIGHT / BOTH_ALIKE, "right " + habit.name(), 1, "left " + habit.name());
+        double alike = habit.name().endsWith("flexion") ? BENT_ALIKE : BOTH_ALIKE;
+        said.proportion(MarkFit.WEIGHT / alike, "right " + habit.name(), 1, "left " + habit.name());
       }
     }
   }
@@ -125,8 +135,11 @@ final class Usual {
     }
   }
 
-  /** Hands somewhat more than shoulder width apart, as on a bar, unless the coach knows. */
+  /** Hands somewhat more than shoulder width apart, as on a bar, unless the coach knows better. */
   static void grip(Statements said, Known known) {
+    if (known.hands() == Known.Hands.APART) {
+      return;
+    }
     var body = said.body();
     Feature right = Features.direction(body, "pelvis", Vector3D.PLUS_K);
     Feature between =
@@ -141,22 +154,44 @@ final class Usual {
                     right,
                     2.6 * body.links().shoulderHalfWidth(),
                     MarkFit.WEIGHT / GRIP_SPREAD));
+    double weight =
+        MarkFit.WEIGHT / (known.hands() == Known.Hands.ON_BAR ? BAR_SPREAD : LINE_SPREAD);
+    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+      // Palms forward or backward alike: square to what points forward and to what points up.
+      Feature line = Features.direction(body, side.of("hand"), Vector3D.PLUS_K);
+      said.ratherProduct(line, Features.direction(body, "pelvis", Vector3D.PLUS_I), 0, weight);
+      said.ratherProduct(line, Features.direction(body, "pelvis", Vector3D.PLUS_J), 0, weight);
+      if (said.coordinates().bothAlike()) {
+        return;
+      }
+    }
+    if (known.hands() == Known.Hands.ON_BAR) {
+      said.ratherTogether(
+          Features.joint(body, "right grip"),
+          Features.joint(body, "left grip"),
+          Vector3D.PLUS_J,
+          MarkFit.WEIGHT / BAR_SPREAD);
+    }
   }
 
-  /** What the wishes for the feet add to the sum that is made least. */
-  static double unusualStance(Body body, Known known, Placement where) {
-    Vector3D right = where.frame(0).z();
-    double sum = 0;
-    if (known.stanceWidth().isEmpty()) {
-      Vector3D between = where.centre("right ankle").subtract(where.centre("left ankle"));
-      double off = between.dotProduct(right) - 2 * body.links().shoulderHalfWidth();
-      sum += off * off / (STANCE_SPREAD * STANCE_SPREAD);
-    }
-    if (known.turnOut().isEmpty()) {
-      Vector3D foot = where.frame(body.tree().indexOf("right foot")).x();
-      double off = foot.dotProduct(right) - Math.sin(TURN_OUT);
-      sum += off * off / (TURN_OUT_SPREAD * TURN_OUT_SPREAD);
-    }
-    return sum;
+  /**
+   * Whether landmarks hardly show a coordinate: from the side, whatever turns out of the picture;
+   * anyhow, how a bend is shared among pelvis, low and upper back where the back is not marked, and
+   * the shoulder girdle.
+   *
+   * @param name of the coordinate
+   * @param inSpace whether landmarks are places in space
+   * @param spine whether the back is marked
+   */
+  static boolean hardlySeen(String name, boolean inSpace, boolean spine) {
+    boolean across =
+        name.endsWith("abduction")
+            || name.endsWith("rotation")
+            || Set.of("pelvis side lean", "pelvis turn", "pelvis right", "side bend", "twist")
+                .contains(name)
+            || name.startsWith("neck side")
+            || name.startsWith("neck twist");
+    boolean back = name.endsWith("back flexion");
+    return name.contains("girdle") || (back && !spine) || (across && !inSpace);
   }
 }

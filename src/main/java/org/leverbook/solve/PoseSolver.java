@@ -122,6 +122,25 @@ public final class PoseSolver {
     return solveFrom(answer);
   }
 
+  /**
+   * How far given coordinates are from all that is wished and usual: the sum of squares, each times
+   * its weight, that the search makes least.
+   *
+   * @param values one a coordinate
+   * @return zero where every wish is met and every angle usual
+   */
+  public double unwished(double[] values) {
+    double[] x = problem.unknownsOf(values);
+    double[] residuals = new double[problem.rows];
+    problem.residuals(x, residuals);
+    double sum = said.unusual(values);
+    for (int r = problem.conditions; r < problem.rows; r++) {
+      double off = problem.weights[r] * residuals[r];
+      sum += off * off;
+    }
+    return sum;
+  }
+
   private void stray(double[] x, Random random) {
     for (int i = 0; i < x.length; i++) {
       if (problem.open[i] >= Coordinates.ROOT - 3) {

@@ -90,10 +90,20 @@ class LandmarksTest {
     Recorded again = table("side.csv").fit(LIFTER);
 
     // What one view cannot tell, stance and turn-out, is usual, not true.
-    assertThat(errors(fromTheSide, again, JointId.KNEE)[0]).isLessThan(3);
-    assertThat(errors(fromTheSide, again, JointId.HIP)[0]).isLessThan(9);
+    double[] hip = errors(fromTheSide, again, JointId.HIP);
+    double[] knee = errors(fromTheSide, again, JointId.KNEE);
+    assertThat(knee[0]).isLessThan(5);
+    assertThat(hip[0]).isLessThan(10);
+    // Of 165 and 130 N·m. About 13 come from the stance that is not seen; the rest is inertia of
+    // what the view hardly shows, which made 64 where each instant was left to itself.
+    assertThat(hip[1]).isLessThan(25);
+    assertThat(knee[1]).isLessThan(20);
     assertThat(again.text())
-        .contains("81 frames, 1.60 s", "Butterworth low-pass at 3.0 Hz", "from square on");
+        .contains("81 frames, 1.60 s", "The places tremble by 1.0 mm, and a cut-off of ")
+        .contains("residual analysis", "Butterworth low-pass at ", "from square on");
+    assertThat(table("side.csv").smoothed(3).fit(LIFTER).text())
+        .contains("low-pass at 3.0 Hz")
+        .doesNotContain("residual analysis");
   }
 
   @Test
@@ -145,6 +155,53 @@ class LandmarksTest {
               before.poses().get(i).angle(JointId.KNEE, Side.RIGHT, "flexion"),
               org.assertj.core.api.Assertions.within(0.01));
     }
+  }
+
+  private static Path rewritten(String from, String to, UnaryOperator<String> cells)
+      throws IOException {
+    List<String> lines =
+        Files.readAllLines(folder.resolve(from)).stream()
+            .map(l -> l.startsWith("#") || l.startsWith("time") ? l : cells.apply(l))
+            .toList();
+    return Files.write(folder.resolve(to), lines);
+  }
+
+  private static String cells(String line, int... order) {
+    String[] c = line.split(",");
+    StringBuilder changed = new StringBuilder(c[0] + "," + c[1]);
+    for (int k : order) {
+      changed.append(',').append(k > 0 ? "" : "-").append(c[1 + Math.abs(k)]);
+    }
+    return changed.toString().replace("--", "");
+  }
+
+  @Test
+  void a_table_with_y_down_or_z_up_is_read_as_told_and_refused_with_advice_where_not()
+      throws IOException {
+    Path down = rewritten("side.csv", "down.csv", l -> cells(l, 1, -2));
+    Path z = rewritten("space.csv", "z.csv", l -> cells(l, 1, -3, 2));
+    double truth = knee(table("side.csv").fit(LIFTER));
+
+    assertThat(knee(Landmarks.of(down.toString(), Map.of()).up("-y").fit(LIFTER)))
+        .isCloseTo(truth, org.assertj.core.api.Assertions.within(1e-6));
+    assertThat(knee(Landmarks.of(z.toString(), Map.of()).up("z").fit(LIFTER)))
+        .isCloseTo(
+            knee(table("space.csv").fit(LIFTER)), org.assertj.core.api.Assertions.within(1e-6));
+    assertThatThrownBy(() -> Landmarks.of(down.toString(), Map.of()).fit(LIFTER))
+        .isInstanceOf(Refused.class)
+        .hasMessageContaining("with y up, the hip is on average ")
+        .hasMessageContaining(" cm below the ankle, so a standing lifter would be upside down")
+        .hasMessageContaining("Add .up(\"-y\") if that axis points up.");
+    assertThatThrownBy(() -> Landmarks.of(z.toString(), Map.of()).fit(LIFTER))
+        .isInstanceOf(Refused.class)
+        .hasMessageContaining("Add .up(\"z\") if that axis points up.");
+    assertThatThrownBy(() -> table("side.csv").up("north"))
+        .isInstanceOf(Refused.class)
+        .hasMessageStartingWith("The axis that points up can be \"y\", \"-y\", \"z\", \"-z\"");
+  }
+
+  private static double knee(Recorded lift) {
+    return lift.poses().get(lift.poses().size() / 2).angle(JointId.KNEE, Side.RIGHT, "flexion");
   }
 
   private static String inPixels(String line) {

@@ -18,6 +18,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.Body;
 import org.leverbook.body.Side;
+import org.leverbook.load.Barbell;
 import org.leverbook.pose.Camera;
 import org.leverbook.pose.Frame;
 import org.leverbook.pose.NearCamera;
@@ -72,11 +73,34 @@ final class Rendered {
 
   /** The same from either side. */
   static Rendered of(Position position, Side shown, double offSquare, double metres, Path file) {
+    return of(position, shown, offSquare, metres, 0, 0, file);
+  }
+
+  /**
+   * A camera higher or lower than the lifter's middle, looking down on it.
+   *
+   * @param above the lifter's middle, metres
+   * @param down degrees
+   */
+  static Rendered of(
+      Position position,
+      Side shown,
+      double offSquare,
+      double metres,
+      double above,
+      double down,
+      Path file) {
     double square = shown == Side.LEFT ? Math.PI : 0;
     double a = square + (shown == Side.LEFT ? -1 : 1) * Math.toRadians(offSquare);
-    Frame frame = Frame.aboutVertical(a);
+    double tilt = Math.toRadians(down);
+    Frame level = Frame.aboutVertical(a);
+    Frame frame =
+        new Frame(
+            level.x(),
+            new Vector3D(Math.cos(tilt), level.y(), -Math.sin(tilt), level.z()),
+            new Vector3D(Math.sin(tilt), level.y(), Math.cos(tilt), level.z()));
     Vector3D middle = position.placement().centreOfMass();
-    Vector3D place = middle.add(frame.z().scalarMultiply(metres));
+    Vector3D place = middle.add(frame.z().scalarMultiply(metres)).add(new Vector3D(0, above, 0));
     Camera camera =
         new NearCamera(place, frame, FOCAL * metres / 3.6, new Vector2D(WIDTH / 2.0, HEIGHT / 2.0));
     Rendered rendered = new Rendered(position, shown, camera, metres, file);
@@ -167,9 +191,11 @@ final class Rendered {
     double stance = where.centre("right ankle").distance(where.centre("left ankle"));
     Vector3D foot = where.frame(position.body().tree().indexOf("right foot")).x();
     double grip = where.centre("right grip").distance(where.centre("left grip"));
-    return photo
-        .stanceWidth(Units.m(stance))
-        .turnOut(Units.deg(Math.toDegrees(Math.asin(foot.getZ()))))
-        .gripWidth(Units.m(grip));
+    Photo seen =
+        photo
+            .stanceWidth(Units.m(stance))
+            .turnOut(Units.deg(Math.toDegrees(Math.asin(foot.getZ()))));
+    boolean bar = position.loads().stream().anyMatch(Barbell.class::isInstance);
+    return bar ? seen.gripWidth(Units.m(grip)) : seen.handsApart();
   }
 }
