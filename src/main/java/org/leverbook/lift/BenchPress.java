@@ -62,7 +62,7 @@ public final class BenchPress extends Lift<BenchPress>
     p.usually(JointId.SHOULDER, "abduction", p.between(20, 55), Posture.EASY);
     p.usually(JointId.SHOULDER, "rotation", p.between(30, 0), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(0, 100), Posture.EASY);
-    Feature chest = p.place(Site.LOWER_CHEST, Side.RIGHT);
+    Feature chest = Rests.chestUnderBar(p, tilt);
     Feature shoulder = p.joint(JointId.SHOULDER, Side.RIGHT);
     Feature hand = p.place(Site.HAND, Side.RIGHT);
     List<Vector3D> seen = List.of(Vector3D.PLUS_I, Vector3D.PLUS_J);

@@ -60,7 +60,8 @@ public final class LatPulldown extends Lift<LatPulldown>
     p.spine(-5);
     p.on(Pad.thighs());
     Grip grip = p.grip(Grip.OVERHAND);
-    Hands.apart(p, Pulls.width(p, grip, 3 * p.links().shoulderHalfWidth()), grip);
+    double width = Pulls.width(p, grip, 3 * p.links().shoulderHalfWidth());
+    Hands.apart(p, width, grip, p.between(-Hands.askew(p, width), 0));
     Vector3D pulley =
         new Vector3D(p.value(Setting.PULLEY_AHEAD, 0.10), p.value(Setting.PULLEY_HEIGHT, 2.2), 0);
     Weights.cable(p, 0.5, pulley, Grasps.BOTH_HANDS);

@@ -52,10 +52,10 @@ public final class PushUp extends Lift<PushUp>
     Props.straightBody(p);
     // The toes stay at x = 0, the hands where the shoulders were at the start.
     Props.toes(p, 0);
-    double width = p.value(Setting.GRIP_WIDTH, 3 * p.links().shoulderHalfWidth());
+    double width = p.value(Setting.GRIP_WIDTH, Arms.USUAL_PALMS * p.links().shoulderHalfWidth());
     Arms.palmsOnFloor(p, width);
-    p.on(Props.floor("floor", Site.BALL_OF_HAND, Site.BALL_OF_FOOT));
-    p.usually(JointId.WRIST, "flexion", -65, 0.05);
+    p.on(Props.floor("floor", Site.HEEL_OF_HAND, Site.BALL_OF_HAND, Site.BALL_OF_FOOT));
+    p.usually(JointId.WRIST, "flexion", -80, 0.05);
     p.usually(JointId.FOREARM, "rotation", p.between(140, 110), Posture.EASY);
     p.usually(JointId.SHOULDER, "flexion", p.between(85, -10), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(10, 45), Posture.EASY);

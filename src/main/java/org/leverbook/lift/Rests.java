@@ -5,7 +5,10 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.pose.Placement;
+import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Units;
+import org.leverbook.solve.Feature;
 import org.leverbook.support.Footing;
 import org.leverbook.support.Pad;
 
@@ -14,6 +17,9 @@ final class Rests {
 
   /** Height of a flat bench, metres: 42 to 45 cm is usual in competition rules, from memory. */
   static final double BENCH_HEIGHT = 0.44;
+
+  /** From this tilt on a bench press is one for the upper chest, radians: common practice. */
+  private static final double INCLINED = Math.toRadians(30);
 
   private Rests() {}
 
@@ -47,6 +53,25 @@ final class Rests {
     p.usually(JointId.KNEE, "flexion", 80, Posture.EASY);
     p.on(Pad.bench(Units.deg(Math.toDegrees(tilt))));
     feet(p, 0.42, 0.24, 10);
+  }
+
+  /**
+   * Where a bar comes down to the chest of a lifter on a bench: to the lower chest on a flat one,
+   * to the upper chest from {@link #INCLINED} on, between them on the way there. Common practice,
+   * no source.
+   *
+   * @param p the posture
+   * @param tilt of the bench, radians
+   * @return a point of the skin, right of the middle; it goes with T7
+   */
+  static Feature.Point chestUnderBar(Posture p, double tilt) {
+    double share = Math.min(1, tilt / INCLINED);
+    Placement tall = Pose.neutral(p.body().tree()).placed();
+    Vector3D low = tall.at(p.body().place(Site.LOWER_CHEST, Side.RIGHT));
+    Vector3D high = tall.at(p.body().place(Site.UPPER_CHEST, Side.RIGHT));
+    int level = p.body().tree().indexOf("T7");
+    Vector3D skin = low.add(high.subtract(low).scalarMultiply(share));
+    return new Feature.Point(level, tall.toLocal(level, skin));
   }
 
   /**

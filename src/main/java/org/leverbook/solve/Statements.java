@@ -180,6 +180,20 @@ public final class Statements extends Wishes {
   }
 
   /**
+   * A load presses a coordinate beyond what its joint reaches by itself.
+   *
+   * @param name as in "wrist flexion"
+   * @param bound the new end of its range, on the side where it lies, radians
+   * @return this
+   */
+  public Statements pressedTo(String name, double bound) {
+    int i = coordinates.indexOf(name);
+    low[i] = Math.min(low[i], bound);
+    high[i] = Math.max(high[i], bound);
+    return this;
+  }
+
+  /**
    * A point is at a place.
    *
    * @param what as in "the right hand"
