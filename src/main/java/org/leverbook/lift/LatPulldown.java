@@ -58,7 +58,8 @@ public final class LatPulldown extends Lift<LatPulldown>
     double lean = p.angle(Setting.TRUNK_LEAN, -15);
     Rests.seated(p, seat, lean);
     p.spine(-5);
-    p.on(Pad.thighs());
+    p.against(Pad.thighs());
+    p.stays("the thigh", p.place(Site.THIGH, Side.RIGHT), List.of(Vector3D.PLUS_J));
     Grip grip = p.grip(Grip.OVERHAND);
     double width = Pulls.width(p, grip, 3 * p.links().shoulderHalfWidth());
     Hands.apart(p, width, grip, p.between(-Hands.askew(p, width), 0));

@@ -51,7 +51,7 @@ final class Rests {
     p.usually(JointId.HIP, "flexion", 20 + Math.toDegrees(tilt), Posture.EASY);
     p.usually(JointId.HIP, "abduction", 20, 0.2);
     p.usually(JointId.KNEE, "flexion", 80, Posture.EASY);
-    p.on(Pad.bench(Units.deg(Math.toDegrees(tilt))));
+    p.against(Pad.bench(Units.deg(Math.toDegrees(tilt))), Site.UPPER_BACK_LOW, Site.BUTTOCK);
     feet(p, 0.42, 0.24, 10);
   }
 
@@ -122,7 +122,7 @@ final class Rests {
     p.usually(JointId.HIP, "flexion", 80, Posture.EASY);
     p.usually(JointId.KNEE, "flexion", 90, Posture.EASY);
     p.usually(JointId.HIP, "abduction", 10, 0.2);
-    p.on(Pad.seat());
+    p.against(Pad.seat(), Site.SITTING_BONE);
     feet(p, p.links().thigh(), 0.14, 10);
   }
 
@@ -143,8 +143,8 @@ final class Rests {
     p.usually(JointId.HIP, "flexion", 70, Posture.EASY);
     p.usually(JointId.KNEE, "flexion", 85, Posture.EASY);
     p.usually(JointId.HIP, "abduction", 15, 0.2);
-    p.on(Pad.seat());
-    p.on(Pad.back(Units.deg(Math.toDegrees(tilt))));
+    p.against(Pad.seat(), Site.SITTING_BONE);
+    p.against(Pad.back(Units.deg(Math.toDegrees(tilt))));
     feet(p, p.links().thigh(), 0.18, 15);
   }
 
