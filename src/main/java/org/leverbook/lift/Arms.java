@@ -21,13 +21,13 @@ final class Arms {
   private static final double PRESSED_BACK = Math.toRadians(90);
 
   /** Fingers on the floor point outward by this much, radians: common practice, no source. */
-  private static final double FINGERS_OUT = Math.toRadians(15);
+  private static final double FINGERS_OUT = Math.toRadians(20);
 
   /** By how much they turn in from there until the hands meet, radians: common practice. */
   private static final double FINGERS_TURN = Math.toRadians(70);
 
   /** Usual width between palms on the floor, in half shoulder widths: common practice. */
-  static final double USUAL_PALMS = 3;
+  static final double USUAL_PALMS = 3.4;
 
   /** How strongly they do, beside 0.5 for a wrist that is not bent aside. */
   private static final double FINGERS_KEEP = 2;

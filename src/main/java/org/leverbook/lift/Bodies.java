@@ -112,6 +112,7 @@ final class Bodies {
       p.exactly(JointId.KNEE, "flexion", 25);
     }
     p.stays("the chest", p.place(Site.CHEST, Side.MIDLINE), List.of(Vector3D.PLUS_I));
+    p.stays("the chest", p.place(Site.UPPER_CHEST, Side.RIGHT), List.of(facing));
     p.against(Pad.chest(Units.deg(Math.toDegrees(tilt))), Site.UPPER_CHEST, Site.LOWER_CHEST);
   }
 
@@ -125,7 +126,9 @@ final class Bodies {
   static void seatedAtPlate(Posture p, double seat, double knees) {
     p.roughly(0, seat + 0.1, 0);
     p.atHeight(Site.SITTING_BONE, seat, "the seat");
-    p.atForward(JointId.HIP, 0, "their place on the seat");
+    if (p.isStart()) {
+      p.atForward(JointId.HIP, 0, "their place on the seat");
+    }
     p.usually(JointId.HIP, "flexion", 80, Posture.EASY);
     kneesBent(p, knees);
     p.against(Pad.seat(), Site.SITTING_BONE);
@@ -150,6 +153,7 @@ final class Bodies {
               Vector3D.PLUS_K,
               0);
       p.exactly(JointId.BALL, side, "flexion", 0);
+      p.stays(foot, p.joint(JointId.ANKLE, side), List.of(Vector3D.PLUS_I));
     }
     p.against(Pad.footPlate(Units.deg(PLATE_TILT)));
   }

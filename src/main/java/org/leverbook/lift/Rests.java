@@ -5,10 +5,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
-import org.leverbook.pose.Placement;
-import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Units;
-import org.leverbook.solve.Feature;
 import org.leverbook.support.Footing;
 import org.leverbook.support.Pad;
 
@@ -60,18 +57,11 @@ final class Rests {
    * to the upper chest from {@link #INCLINED} on, between them on the way there. Common practice,
    * no source.
    *
-   * @param p the posture
    * @param tilt of the bench, radians
-   * @return a point of the skin, right of the middle; it goes with T7
+   * @return 0 for the lower chest, 1 for the upper one
    */
-  static Feature.Point chestUnderBar(Posture p, double tilt) {
-    double share = Math.min(1, tilt / INCLINED);
-    Placement tall = Pose.neutral(p.body().tree()).placed();
-    Vector3D low = tall.at(p.body().place(Site.LOWER_CHEST, Side.RIGHT));
-    Vector3D high = tall.at(p.body().place(Site.UPPER_CHEST, Side.RIGHT));
-    int level = p.body().tree().indexOf("T7");
-    Vector3D skin = low.add(high.subtract(low).scalarMultiply(share));
-    return new Feature.Point(level, tall.toLocal(level, skin));
+  static double shareOfUpperChest(double tilt) {
+    return Math.min(1, tilt / INCLINED);
   }
 
   /**
