@@ -57,6 +57,8 @@ public enum Site {
   FOREARM("forearm", true),
   /** The front of the thigh above the knee. */
   THIGH("thigh", true),
+  /** The front of the thigh a hand's breadth below the hip. */
+  UPPER_THIGH("upper thigh", true),
   /** Just above the ankle, where a cuff goes. */
   ANKLE("ankle", true),
   /** Under the heel, in the middle of its pressure. */

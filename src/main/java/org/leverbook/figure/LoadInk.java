@@ -40,7 +40,7 @@ final class LoadInk {
   private static final double DROP = 0.25;
 
   /** What is fixed farther from the hand than this is drawn as a rope that leaves the picture. */
-  private static final double FARTHEST = 1.3;
+  private static final double FARTHEST = 2.0;
 
   private final SideView view;
   private final FigureStyle style;

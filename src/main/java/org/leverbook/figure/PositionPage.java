@@ -64,6 +64,7 @@ final class PositionPage {
     FloorInk floor = new FloorInk(view, style, scale, WIDTH - MARGIN);
     ink.add(floor.ground());
     SupportInk supports = new SupportInk(view, style, scale);
+    ink.addAll(new StandInk(view, style, scale).pieces());
     ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
     ink.addAll(new LoadInk(view, style, scale).pieces());

@@ -14,13 +14,23 @@ import org.leverbook.support.Pad;
 final class Arms {
 
   /**
-   * Palms on the floor roll this far onto the base of the fingers, radians: with a wrist that
-   * extends 70 degrees a forearm can then stand upright. Common practice, no source.
+   * How far body weight presses a wrist back on a flat palm, radians: a forearm can then stand
+   * upright over it. By itself a wrist extends 70 degrees (joint_rom.csv). Common practice, no
+   * source.
    */
-  private static final double ROLL = Math.toRadians(22);
+  private static final double PRESSED_BACK = Math.toRadians(90);
 
   /** Fingers on the floor point outward by this much, radians: common practice, no source. */
-  private static final double FINGERS_OUT = Math.toRadians(15);
+  private static final double FINGERS_OUT = Math.toRadians(20);
+
+  /** By how much they turn in from there until the hands meet, radians: common practice. */
+  private static final double FINGERS_TURN = Math.toRadians(70);
+
+  /** Usual width between palms on the floor, in half shoulder widths: common practice. */
+  static final double USUAL_PALMS = 3.4;
+
+  /** How strongly they do, beside 0.5 for a wrist that is not bent aside. */
+  private static final double FINGERS_KEEP = 2;
 
   /** How strongly a bar keeps square to the palm, beside 0.5 for a straight wrist. */
   private static final double OBLIQUE = 0.5;
@@ -91,8 +101,8 @@ final class Arms {
   }
 
   /**
-   * Both palms on the floor, fingers ahead; they stay where they are at the start. The base of the
-   * fingers carries: the heel of the hand is off the floor by the roll.
+   * Both palms flat on the floor, fingers ahead and a little outward; they stay where they are at
+   * the start. Body weight presses the wrists further back than they extend by themselves.
    *
    * @param p the posture
    * @param width between the middles of the hands, metres
@@ -101,37 +111,36 @@ final class Arms {
     p.note(
         String.format(
             Locale.ROOT,
-            "Palms roll %.0f° onto the base of the fingers, which carries: flat, they would ask the"
-                + " wrist for more than its range.",
-            Math.toDegrees(ROLL)));
+            "Palms lie flat: body weight may press the wrists back to %.0f°, further than they"
+                + " extend by themselves (common practice, no source).",
+            Math.toDegrees(PRESSED_BACK)));
+    for (String wrist : p.names(JointId.WRIST, "flexion")) {
+      p.statements().pressedTo(wrist, -PRESSED_BACK);
+    }
     for (Side side : p.sides()) {
       String hand = "the " + side.of("hand");
       Feature.Point grip = p.place(Site.HAND, side);
+      Vector3D there = new Vector3D(0, 0, side.sign() * width / 2);
       p.statements()
           .along(
-              hand,
-              "the floor",
-              p.place(Site.BALL_OF_HAND, side),
-              Vector3D.ZERO,
-              List.of(Vector3D.PLUS_J))
-          .along(
-              hand,
-              "its place on the floor",
-              grip,
-              new Vector3D(0, 0, side.sign() * width / 2),
-              List.of(Vector3D.PLUS_K));
+              hand, "the floor", p.place(Site.BALL_OF_HAND, side), there, List.of(Vector3D.PLUS_J))
+          .along(hand, "its place on the floor", grip, there, List.of(Vector3D.PLUS_K))
+          .points(
+              hand, "the floor", p.direction(side.of("hand"), Vector3D.PLUS_I), Vector3D.MINUS_J);
+      Feature fingers = p.direction(side.of("hand"), Vector3D.MINUS_J);
+      p.statements()
+          .rather(
+              fingers, Vector3D.PLUS_K, side.sign() * Math.sin(fingersOut(p, width)), FINGERS_KEEP);
       p.stays(hand, grip, List.of(Vector3D.PLUS_I));
-      double flat = Math.cos(ROLL);
-      Vector3D wristwards =
-          new Vector3D(
-              -flat * Math.cos(FINGERS_OUT),
-              Math.sin(ROLL),
-              -flat * side.sign() * Math.sin(FINGERS_OUT));
-      p.statements()
-          .points(hand, "its direction", p.direction(side.of("hand"), Vector3D.PLUS_J), wristwards)
-          .leans(
-              hand, "the floor", p.direction(side.of("hand"), Vector3D.PLUS_K), Vector3D.PLUS_J, 0);
+      p.stays("the " + side.of("wrist"), p.joint(JointId.WRIST, side), List.of(Vector3D.PLUS_K));
     }
+  }
+
+  /** Hands nearer together than usual turn inward, so that the elbows can still go out. */
+  private static double fingersOut(Posture p, double width) {
+    double usual = USUAL_PALMS * p.links().shoulderHalfWidth();
+    double near = Math.max(0, (usual - width) / usual);
+    return FINGERS_OUT - near * FINGERS_TURN;
   }
 
   /**

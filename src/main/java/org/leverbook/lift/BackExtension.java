@@ -64,9 +64,9 @@ public final class BackExtension extends Lift<BackExtension>
         .inclined(
             "the legs", p.joint(JointId.ANKLE, Side.RIGHT), p.joint(JointId.HIP, Side.RIGHT), legs);
     p.spine();
-    p.on(pad("thigh pad", behind, 0.6, Site.HIP_CREASE, Site.THIGH));
-    p.on(pad("heel roller", behind.negate(), 0.1, Site.ANKLE));
-    p.on(pad("foot plate", along, 0.4, Site.HEEL, Site.BALL_OF_FOOT));
+    p.against(pad("thigh pad", behind, 0.6, Site.UPPER_THIGH, Site.THIGH));
+    p.against(pad("heel roller", behind.negate(), 0.1, Site.ANKLE));
+    p.against(pad("foot plate", along, 0.4, Site.HEEL, Site.BALL_OF_FOOT));
     Weights.handsOrNothing(p);
     Racked.atChest(p);
   }

@@ -62,7 +62,9 @@ public final class BenchPress extends Lift<BenchPress>
     p.usually(JointId.SHOULDER, "abduction", p.between(20, 55), Posture.EASY);
     p.usually(JointId.SHOULDER, "rotation", p.between(30, 0), Posture.EASY);
     p.usually(JointId.ELBOW, "flexion", p.between(0, 100), Posture.EASY);
-    Feature chest = p.place(Site.LOWER_CHEST, Side.RIGHT);
+    double high = Rests.shareOfUpperChest(tilt);
+    Feature low = p.place(Site.LOWER_CHEST, Side.RIGHT);
+    Feature upper = p.place(Site.UPPER_CHEST, Side.RIGHT);
     Feature shoulder = p.joint(JointId.SHOULDER, Side.RIGHT);
     Feature hand = p.place(Site.HAND, Side.RIGHT);
     List<Vector3D> seen = List.of(Vector3D.PLUS_I, Vector3D.PLUS_J);
@@ -74,7 +76,10 @@ public final class BenchPress extends Lift<BenchPress>
     } else if (p.isFinish()) {
       Hands.elbowsOut(p, out, 0.5);
       Hands.forearmUpright(p, 1);
-      p.statements().together("the bar", "the chest", hand, chest, new Vector3D(0, 0.014, 0), seen);
+      Vector3D over = new Vector3D(Math.sin(tilt), Math.cos(tilt), 0);
+      p.statements()
+          .between(
+              "the bar", "the chest", hand, low, upper, high, over.scalarMultiply(0.014), seen);
     }
     Hands.straightWay(p);
     Arms.forearmsEvenly(p, 2);

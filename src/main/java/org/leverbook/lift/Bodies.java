@@ -112,7 +112,8 @@ final class Bodies {
       p.exactly(JointId.KNEE, "flexion", 25);
     }
     p.stays("the chest", p.place(Site.CHEST, Side.MIDLINE), List.of(Vector3D.PLUS_I));
-    p.on(Pad.chest(Units.deg(Math.toDegrees(tilt))));
+    p.stays("the chest", p.place(Site.UPPER_CHEST, Side.RIGHT), List.of(facing));
+    p.against(Pad.chest(Units.deg(Math.toDegrees(tilt))), Site.UPPER_CHEST, Site.LOWER_CHEST);
   }
 
   /**
@@ -125,10 +126,12 @@ final class Bodies {
   static void seatedAtPlate(Posture p, double seat, double knees) {
     p.roughly(0, seat + 0.1, 0);
     p.atHeight(Site.SITTING_BONE, seat, "the seat");
-    p.atForward(JointId.HIP, 0, "their place on the seat");
+    if (p.isStart()) {
+      p.atForward(JointId.HIP, 0, "their place on the seat");
+    }
     p.usually(JointId.HIP, "flexion", 80, Posture.EASY);
     kneesBent(p, knees);
-    p.on(Pad.seat());
+    p.against(Pad.seat(), Site.SITTING_BONE);
     double tilt = Math.toRadians(PLATE_TILT);
     Vector3D along = new Vector3D(Math.cos(tilt), Math.sin(tilt), 0);
     for (Side side : p.sides()) {
@@ -150,8 +153,9 @@ final class Bodies {
               Vector3D.PLUS_K,
               0);
       p.exactly(JointId.BALL, side, "flexion", 0);
+      p.stays(foot, p.joint(JointId.ANKLE, side), List.of(Vector3D.PLUS_I));
     }
-    p.on(Pad.footPlate(Units.deg(PLATE_TILT)));
+    p.against(Pad.footPlate(Units.deg(PLATE_TILT)));
   }
 
   /**
@@ -191,6 +195,10 @@ final class Bodies {
               p.place(Site.HEEL, side),
               new Vector3D(heels, box, side.sign() * 1.2 * p.links().hipHalfWidth()));
     }
+    for (Side side : p.sides()) {
+      Feature across = p.direction(side.of("foot"), Vector3D.PLUS_K);
+      p.statements().leans("the " + side.of("heel"), "level", across, Vector3D.PLUS_J, 0);
+    }
     p.usually(JointId.ANKLE, "flexion", 0, 1);
     Feet.ground(p, Map.of(Side.RIGHT, box, Side.LEFT, box));
   }
@@ -201,7 +209,7 @@ final class Bodies {
     for (Side side : p.sides()) {
       p.stays("the " + side.of("ankle"), p.joint(JointId.ANKLE, side), List.of(Vector3D.PLUS_I));
     }
-    p.on(
+    p.against(
         new Pad(
             "foot hold",
             List.of(Site.INSTEP),

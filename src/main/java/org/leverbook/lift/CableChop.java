@@ -74,13 +74,18 @@ public final class CableChop extends Lift<CableChop>
     double turn = p.between(-0.8 * away, away);
     Bodies.turned(p, turn);
     Pulls.handsAhead(p, turn);
-    double high = p.links().standingHipHeight() + 0.9 * p.links().spine();
+    // From the height of the pulley, as far as the arms reach, to as far on the other side of the
+    // middle: a high pulley is chopped down, a low one lifted up.
+    double low = p.links().standingHipHeight();
+    double high = low + 0.9 * p.links().spine() + 0.35;
+    double begins = Math.max(low, Math.min(high, pulley.getY()));
+    double height = p.between(begins, low + high - begins);
     p.statements()
         .along(
             "the right hand",
             "its height",
             p.place(Site.HAND, Side.RIGHT),
-            new Vector3D(0, p.between(high + 0.35, p.links().standingHipHeight()), 0),
+            new Vector3D(0, height, 0),
             List.of(Vector3D.PLUS_J));
   }
 }

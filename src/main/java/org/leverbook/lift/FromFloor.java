@@ -55,7 +55,8 @@ final class FromFloor {
   private static void hands(Posture p, double width, Grip grip, double usualAhead) {
     double ahead = p.value(Setting.BAR_AHEAD, usualAhead);
     Hands.straight(p);
-    Hands.apart(p, p.value(Setting.GRIP_WIDTH, width), grip);
+    double apart = p.value(Setting.GRIP_WIDTH, width);
+    Hands.apart(p, apart, grip, Hands.askew(p, apart));
     for (Side side : p.sides()) {
       p.statements()
           .along(

@@ -13,6 +13,12 @@ final class Hands {
   /** Hands this much outside the shoulder joints, each, metres: common practice, no source. */
   static final double USUAL_OUTSIDE = 0.04;
 
+  /**
+   * Arms that stand askew to a bar by more than this take it obliquely in the palm, radians: common
+   * practice, no source. It leaves the wrist some of its 20 degrees towards the thumb.
+   */
+  private static final double SQUARE = Math.toRadians(12);
+
   private Hands() {}
 
   /** The usual width between the hands: a little wider than the shoulders. */
@@ -30,6 +36,11 @@ final class Hands {
    * @param grip overhand or underhand
    */
   static void onBar(Posture p, double forward, double up, double width, Grip grip) {
+    onBar(p, forward, up, width, grip, 0);
+  }
+
+  /** The same, the bar so far askew in the palm: see {@link #askew}. */
+  static void onBar(Posture p, double forward, double up, double width, Grip grip, double askew) {
     for (Side side : p.sides()) {
       p.statements()
           .at(
@@ -37,7 +48,7 @@ final class Hands {
               "the bar",
               p.place(Site.HAND, side),
               new Vector3D(forward, up, side.sign() * width / 2));
-      along(p, side, grip);
+      along(p, side, grip, askew);
     }
   }
 
@@ -49,6 +60,11 @@ final class Hands {
    * @param grip overhand or underhand
    */
   static void apart(Posture p, double width, Grip grip) {
+    apart(p, width, grip, 0);
+  }
+
+  /** The same, the bar so far askew in the palm: see {@link #askew}. */
+  static void apart(Posture p, double width, Grip grip, double askew) {
     for (Side side : p.sides()) {
       p.statements()
           .along(
@@ -57,12 +73,29 @@ final class Hands {
               p.place(Site.HAND, side),
               new Vector3D(0, 0, side.sign() * width / 2),
               List.of(Vector3D.PLUS_K));
-      along(p, side, grip);
+      along(p, side, grip, askew);
     }
   }
 
-  /** The hand's line runs along a bar that lies across; a neutral grip turns the forearm only. */
-  static void along(Posture p, Side side, Grip grip) {
+  /**
+   * How far a bar lies askew in the palms of straight arms that reach out to a wide grip: nothing
+   * where they stand nearly square to it, so that usual grips keep the bar square.
+   *
+   * @param p the posture
+   * @param width between the middles of the hands, metres
+   * @return radians, for hanging arms; its opposite for raised ones
+   */
+  static double askew(Posture p, double width) {
+    double out = Math.max(0, width / 2 - p.links().shoulderHalfWidth());
+    double arm = p.links().reach();
+    return Math.max(0, Math.asin(Math.min(1, out / arm)) - SQUARE);
+  }
+
+  /**
+   * The hand's line runs along a bar that lies across, or so far askew to it seen from ahead; a
+   * neutral grip turns the forearm only.
+   */
+  private static void along(Posture p, Side side, Grip grip, double askew) {
     p.usually(JointId.FOREARM, side, "rotation", Math.toDegrees(grip.pronation()), 0.1);
     if (grip.across() != 0) {
       Feature line = p.direction(side.of("hand"), Vector3D.PLUS_K);
@@ -71,7 +104,8 @@ final class Hands {
               "the " + side.of("hand"),
               "the line of the bar",
               line,
-              Vector3D.PLUS_K.scalarMultiply(grip.across()));
+              new Vector3D(0, side.sign() * Math.sin(askew), Math.cos(askew))
+                  .scalarMultiply(grip.across()));
     }
   }
 

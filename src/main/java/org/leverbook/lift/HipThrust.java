@@ -71,7 +71,7 @@ public final class HipThrust extends Lift<HipThrust>
       Feet.foot(p, side, new Vector3D(middle, 0, side.sign() * 0.18), Math.toRadians(15), 0);
     }
     p.on(Footing.feet(p.body()));
-    p.on(
+    p.against(
         new Pad(
             "bench",
             List.of(Site.UPPER_BACK_LOW),

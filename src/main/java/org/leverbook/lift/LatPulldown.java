@@ -58,9 +58,11 @@ public final class LatPulldown extends Lift<LatPulldown>
     double lean = p.angle(Setting.TRUNK_LEAN, -15);
     Rests.seated(p, seat, lean);
     p.spine(-5);
-    p.on(Pad.thighs());
+    p.against(Pad.thighs());
+    p.stays("the thigh", p.place(Site.THIGH, Side.RIGHT), List.of(Vector3D.PLUS_J));
     Grip grip = p.grip(Grip.OVERHAND);
-    Hands.apart(p, Pulls.width(p, grip, 3 * p.links().shoulderHalfWidth()), grip);
+    double width = Pulls.width(p, grip, 3 * p.links().shoulderHalfWidth());
+    Hands.apart(p, width, grip, p.between(-Hands.askew(p, width), 0));
     Vector3D pulley =
         new Vector3D(p.value(Setting.PULLEY_AHEAD, 0.10), p.value(Setting.PULLEY_HEIGHT, 2.2), 0);
     Weights.cable(p, 0.5, pulley, Grasps.BOTH_HANDS);

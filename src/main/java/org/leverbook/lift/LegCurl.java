@@ -62,7 +62,7 @@ public final class LegCurl extends Lift<LegCurl>
     double knees = p.angle(Setting.KNEE_BEND, 100);
     p.exactlyRadians(JointId.KNEE, "flexion", p.between(Math.toRadians(5), knees));
     p.exactly(JointId.ANKLE, "flexion", 0);
-    p.on(
+    p.against(
         new Pad(
             "bench",
             List.of(Site.UPPER_CHEST, Site.LOWER_CHEST, Site.HIP_CREASE, Site.THIGH),
@@ -71,7 +71,10 @@ public final class LegCurl extends Lift<LegCurl>
             2,
             0.5,
             Pad.CLOTH_FRICTION,
-            false));
+            false),
+        Site.LOWER_CHEST,
+        Site.HIP_CREASE,
+        Site.THIGH);
     double ahead = 1.1 * (p.links().pelvisUp() + p.links().spine());
     Machines.handles(p, ahead, BENCH - 0.25, 2.6 * p.links().shoulderHalfWidth());
     Machines.atKnee(p, Weights.said(p, 0.25), Site.ANKLE);

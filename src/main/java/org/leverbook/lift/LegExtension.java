@@ -63,8 +63,8 @@ public final class LegExtension extends Lift<LegExtension>
     p.exactlyRadians(JointId.KNEE, "flexion", p.between(bent, Math.toRadians(5)));
     p.exactly(JointId.ANKLE, "flexion", 0);
     Machines.handles(p, 0.05, 0.60, 2.6 * p.links().shoulderHalfWidth());
-    p.on(Pad.seat());
-    p.on(Pad.back(Units.deg(75)));
+    p.against(Pad.seat(), Site.SITTING_BONE);
+    p.against(Pad.back(Units.deg(75)));
     Machines.atKnee(p, Weights.said(p, 0.25), Site.SHIN);
   }
 }

@@ -68,7 +68,9 @@ public final class LegPress extends Lift<LegPress>
     p.trunkLeans(lean);
     p.atForward(JointId.HIP, 0, "the seat");
     p.atHeight(JointId.HIP, SEAT, "the seat");
-    p.on(Pad.back(Units.deg(90 + Math.toDegrees(lean))));
+    Vector3D out = new Vector3D(Math.cos(lean), -Math.sin(lean), 0);
+    p.stays("the back", p.place(Site.MID_BACK, Side.RIGHT), List.of(out));
+    p.against(Pad.back(Units.deg(90 + Math.toDegrees(lean))));
     p.lifts(Sled.of(Units.kg(Weights.said(p, 1.5)), Units.deg(Math.toDegrees(slope))));
     Machines.handles(p, 0.05, SEAT, 3.2 * p.links().shoulderHalfWidth());
     p.spine(10);

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
@@ -19,6 +20,7 @@ import org.leverbook.solve.Coordinates;
 import org.leverbook.solve.Feature;
 import org.leverbook.solve.Features;
 import org.leverbook.solve.Statements;
+import org.leverbook.support.Pad;
 import org.leverbook.support.Support;
 
 /**
@@ -43,7 +45,7 @@ final class Posture {
   private final boolean alike;
   private final Statements statements;
   private final List<Load> loads = new ArrayList<>();
-  private final List<Support> supports = new ArrayList<>();
+  private final List<Function<Placement, Support>> supports = new ArrayList<>();
   private final List<Features.Carried> carried = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
   private final Map<Setting, Double> used = new EnumMap<>(Setting.class);
@@ -348,7 +350,18 @@ final class Posture {
   }
 
   Posture on(Support support) {
-    supports.add(support);
+    supports.add(start -> support);
+    return this;
+  }
+
+  /**
+   * A pad that is set against the body at the start and stays there.
+   *
+   * @param pad which
+   * @param onFace places of the skin that the recipe puts on its face; none for the foremost
+   */
+  Posture against(Pad pad, Site... onFace) {
+    supports.add(start -> pad.setAgainst(start, List.of(onFace)));
     return this;
   }
 
@@ -365,8 +378,9 @@ final class Posture {
     return loads;
   }
 
-  List<Support> supports() {
-    return supports;
+  /** What carries, set up for a body that starts there. */
+  List<Support> supports(Placement start) {
+    return supports.stream().map(support -> support.apply(start)).toList();
   }
 
   List<Features.Carried> carried() {

@@ -1,7 +1,10 @@
 package org.leverbook.lift;
 
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
+import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.quantity.Units;
 import org.leverbook.support.Pad;
@@ -59,8 +62,13 @@ public final class PreacherCurl extends Lift<PreacherCurl>
     p.exactlyRadians(
         JointId.ELBOW, "flexion", p.between(Math.toRadians(15), p.angle(Setting.ELBOW_BEND, 125)));
     Hands.upperArm(p, Math.PI / 2 - slope);
-    p.on(Arms.armPad(slope));
+    p.against(Arms.armPad(slope));
+    Vector3D out = new Vector3D(Math.sin(slope), Math.cos(slope), 0);
+    for (Side side : p.sides()) {
+      p.stays("the " + side.of("arm"), p.place(Site.BACK_OF_ARM, side), List.of(out));
+      p.stays("the chest", p.place(Site.UPPER_CHEST, side), List.of(Vector3D.PLUS_I));
+    }
     // The pad pushes the arms up and ahead; its rear edge holds the trunk back.
-    p.on(Pad.chest(Units.deg(90)));
+    p.against(Pad.chest(Units.deg(90)));
   }
 }

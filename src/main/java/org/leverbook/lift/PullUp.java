@@ -55,7 +55,8 @@ public final class PullUp extends Lift<PullUp>
     p.balancedOver(0);
     p.spine(-5);
     Grip grip = p.grip(Grip.OVERHAND);
-    Hands.onBar(p, 0, height, Pulls.width(p, grip, 2.8 * p.links().shoulderHalfWidth()), grip);
+    double width = Pulls.width(p, grip, 2.8 * p.links().shoulderHalfWidth());
+    Hands.onBar(p, 0, height, width, grip, p.between(-Hands.askew(p, width), 0));
     p.on(new FixedBar());
     p.exactlyRadians(JointId.KNEE, "flexion", p.angle(Setting.KNEE_BEND, 60));
     p.usually(JointId.HIP, "flexion", p.between(0, 10), 0.05);

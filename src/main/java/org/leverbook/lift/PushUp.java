@@ -52,14 +52,15 @@ public final class PushUp extends Lift<PushUp>
     Props.straightBody(p);
     // The toes stay at x = 0, the hands where the shoulders were at the start.
     Props.toes(p, 0);
-    double width = p.value(Setting.GRIP_WIDTH, 3 * p.links().shoulderHalfWidth());
+    double width = p.value(Setting.GRIP_WIDTH, Arms.USUAL_PALMS * p.links().shoulderHalfWidth());
     Arms.palmsOnFloor(p, width);
-    p.on(Props.floor("floor", Site.BALL_OF_HAND, Site.BALL_OF_FOOT));
-    p.usually(JointId.WRIST, "flexion", -65, 0.05);
-    p.usually(JointId.FOREARM, "rotation", p.between(140, 110), Posture.EASY);
+    p.on(Props.floor("floor", Site.HEEL_OF_HAND, Site.BALL_OF_HAND, Site.BALL_OF_FOOT));
+    p.usually(JointId.WRIST, "flexion", -80, 0.05);
+    p.usually(JointId.FOREARM, "rotation", p.between(155, 120), 0.3);
     p.usually(JointId.SHOULDER, "flexion", p.between(85, -10), Posture.EASY);
     p.usually(JointId.SHOULDER, "abduction", p.between(10, 45), Posture.EASY);
     Arms.heightEvenly(p, p.place(Site.LOWER_CHEST, Side.RIGHT), 2);
+    Arms.forearmsEvenly(p, 2);
     if (p.isStart()) {
       Hands.straight(p);
       p.statements()
@@ -67,9 +68,9 @@ public final class PushUp extends Lift<PushUp>
               p.joint(JointId.WRIST, Side.RIGHT),
               p.joint(JointId.SHOULDER, Side.RIGHT),
               Vector3D.PLUS_I,
-              3);
+              10);
     } else if (p.isFinish()) {
-      Hands.elbowsOut(p, p.angle(Setting.ELBOWS_OUT, 50), 2);
+      Hands.elbowsOut(p, p.angle(Setting.ELBOWS_OUT, 50), 1);
       Hands.forearmUpright(p, 1);
       p.usually(JointId.ELBOW, "flexion", 105, Posture.EASY);
       p.statements()

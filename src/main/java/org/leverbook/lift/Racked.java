@@ -10,6 +10,9 @@ import org.leverbook.solve.Feature;
 /** Arms of a lifter whose bar rests on the body: they steady it and carry nothing. */
 final class Racked {
 
+  /** Hands around a weight are so far before the skin of the breast bone, metres: by eye. */
+  private static final double BEFORE = 0.10;
+
   private Racked() {}
 
   /**
@@ -49,15 +52,19 @@ final class Racked {
     p.usually(JointId.SHOULDER, "rotation", 40, 0.2);
     p.usually(JointId.ELBOW, "flexion", 120, 0.2);
     p.usually(JointId.FOREARM, "rotation", 70, 0.2);
-    Feature chest = p.place(Site.CHEST, Side.MIDLINE);
     for (Side side : p.sides()) {
-      Feature hand = p.place(Site.HAND, side);
-      Feature ahead = p.direction("T8", new Vector3D(0.10, 0, 0));
-      Feature before = new Feature.Way(ahead, new Feature.Way(chest, hand));
-      for (Vector3D d : List.of(Vector3D.PLUS_I, Vector3D.PLUS_J)) {
-        p.statements().rather(before, d, 0, 3);
-      }
-      p.statements().rather(hand, Vector3D.PLUS_K, side.sign() * 0.06, 3);
+      String hand = "the " + side.of("hand");
+      Feature.Point grip = p.place(Site.HAND, side);
+      Feature way = new Feature.Way(p.place(Site.CHEST, Side.MIDLINE), grip);
+      p.statements()
+          .product(hand, "before the chest", way, p.direction("T8", Vector3D.PLUS_I), BEFORE)
+          .product(hand, "level with the chest", way, p.direction("T8", Vector3D.PLUS_J), 0)
+          .along(
+              hand,
+              "its place on the weight",
+              grip,
+              new Vector3D(0, 0, side.sign() * 0.06),
+              List.of(Vector3D.PLUS_K));
     }
   }
 

@@ -15,6 +15,9 @@ final class Rests {
   /** Height of a flat bench, metres: 42 to 45 cm is usual in competition rules, from memory. */
   static final double BENCH_HEIGHT = 0.44;
 
+  /** From this tilt on a bench press is one for the upper chest, radians: common practice. */
+  private static final double INCLINED = Math.toRadians(30);
+
   private Rests() {}
 
   /**
@@ -45,8 +48,20 @@ final class Rests {
     p.usually(JointId.HIP, "flexion", 20 + Math.toDegrees(tilt), Posture.EASY);
     p.usually(JointId.HIP, "abduction", 20, 0.2);
     p.usually(JointId.KNEE, "flexion", 80, Posture.EASY);
-    p.on(Pad.bench(Units.deg(Math.toDegrees(tilt))));
+    p.against(Pad.bench(Units.deg(Math.toDegrees(tilt))), Site.UPPER_BACK_LOW, Site.BUTTOCK);
     feet(p, 0.42, 0.24, 10);
+  }
+
+  /**
+   * Where a bar comes down to the chest of a lifter on a bench: to the lower chest on a flat one,
+   * to the upper chest from {@link #INCLINED} on, between them on the way there. Common practice,
+   * no source.
+   *
+   * @param tilt of the bench, radians
+   * @return 0 for the lower chest, 1 for the upper one
+   */
+  static double shareOfUpperChest(double tilt) {
+    return Math.min(1, tilt / INCLINED);
   }
 
   /**
@@ -97,7 +112,7 @@ final class Rests {
     p.usually(JointId.HIP, "flexion", 80, Posture.EASY);
     p.usually(JointId.KNEE, "flexion", 90, Posture.EASY);
     p.usually(JointId.HIP, "abduction", 10, 0.2);
-    p.on(Pad.seat());
+    p.against(Pad.seat(), Site.SITTING_BONE);
     feet(p, p.links().thigh(), 0.14, 10);
   }
 
@@ -118,8 +133,8 @@ final class Rests {
     p.usually(JointId.HIP, "flexion", 70, Posture.EASY);
     p.usually(JointId.KNEE, "flexion", 85, Posture.EASY);
     p.usually(JointId.HIP, "abduction", 15, 0.2);
-    p.on(Pad.seat());
-    p.on(Pad.back(Units.deg(Math.toDegrees(tilt))));
+    p.against(Pad.seat(), Site.SITTING_BONE);
+    p.against(Pad.back(Units.deg(Math.toDegrees(tilt))));
     feet(p, p.links().thigh(), 0.18, 15);
   }
 

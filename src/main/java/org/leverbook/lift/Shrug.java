@@ -52,7 +52,8 @@ public final class Shrug extends Lift<Shrug>
 
     Weights.bar(p, 0.6, Site.HAND);
     Stands.upright(p);
-    Hands.apart(p, p.value(Setting.GRIP_WIDTH, Hands.usualWidth(p)), p.grip(Grip.OVERHAND));
+    double width = p.value(Setting.GRIP_WIDTH, Hands.usualWidth(p));
+    Hands.apart(p, width, p.grip(Grip.OVERHAND), Hands.askew(p, width));
     p.exactlyRadians(JointId.SHOULDER_GIRDLE, "abduction", p.share() * p.angle(Setting.SHRUG, 22));
     p.exactly(JointId.ELBOW, "flexion", 0);
     Pulls.touchThighs(p);

@@ -222,7 +222,8 @@ final class Way {
       facts.add(new Fact(setting.word(), setting.shown(e.getValue()), setting.unit()));
     }
     angles(pose, facts);
-    List<Support> supports = posture.supports();
+    Placement start = posture.ends().isEmpty() ? pose.placed() : posture.ends().get(0);
+    List<Support> supports = posture.supports(start);
     List<String> notes = new ArrayList<>(posture.notes());
     notes.add("Usual posture: " + lift.source() + ".");
     return Position.of(

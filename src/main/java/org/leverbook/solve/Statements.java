@@ -16,17 +16,10 @@ import org.leverbook.quantity.Refused;
  * <p>Lengths in metres, angles in radians, directions of the world: x forward, y up, z to the
  * person's right. Collected once, then given to a {@link PoseSolver}.
  */
-public final class Statements extends Wishes {
-
-  /** Hardly any wish at all: only makes the answer one. */
-  private static final double FAINT = 0.01;
+public final class Statements extends Bounds {
 
   private final Frame attitude;
   private final List<Double> slacks = new ArrayList<>();
-  final double[] low;
-  final double[] high;
-  final double[] usual;
-  final double[] stiffness;
 
   /**
    * Nothing said yet.
@@ -39,16 +32,6 @@ public final class Statements extends Wishes {
   public Statements(Body body, Coordinates coordinates, Frame attitude) {
     super(body, coordinates);
     this.attitude = attitude;
-    int n = coordinates.count();
-    low = new double[n];
-    high = new double[n];
-    usual = new double[n];
-    stiffness = new double[n];
-    for (int i = 0; i < n; i++) {
-      low[i] = coordinates.low(i);
-      high[i] = coordinates.high(i);
-      stiffness[i] = FAINT;
-    }
   }
 
   /**
@@ -98,16 +81,6 @@ public final class Statements extends Wishes {
   }
 
   /**
-   * A coordinate keeps to its usual value more or less strongly than before.
-   *
-   * @param name as in "knee flexion"
-   * @param strength 1 for a joint that gives way last, 0.1 for one that gives way first
-   */
-  public void strength(String name, double strength) {
-    stiffness[coordinates.indexOf(name)] = strength;
-  }
-
-  /**
    * A coordinate has a value.
    *
    * @param name as in "knee flexion"
@@ -131,36 +104,6 @@ public final class Statements extends Wishes {
     high[i] = value;
     usual[i] = value;
     return this;
-  }
-
-  /**
-   * All coordinates that are free keep to given values, and nothing else is wished: what was wished
-   * is in the values already.
-   *
-   * @param values one a coordinate
-   * @param strength how strongly, where nothing stronger was said
-   */
-  public void keepTo(double[] values, double strength) {
-    said.removeIf(s -> !s.mustHold() && !s.where().equals(ON_THE_WAY));
-    for (int i = 0; i < usual.length; i++) {
-      usual[i] = Math.max(low[i], Math.min(high[i], values[i]));
-      stiffness[i] = Math.max(stiffness[i], strength);
-    }
-  }
-
-  /**
-   * How unusual given coordinates are: the sum of squares of (value - usual) times strength.
-   *
-   * @param values one a coordinate
-   * @return zero where all are as usual
-   */
-  public double unusual(double[] values) {
-    double sum = 0;
-    for (int i = 0; i < usual.length; i++) {
-      double off = stiffness[i] * (values[i] - usual[i]);
-      sum += off * off;
-    }
-    return sum;
   }
 
   /**
@@ -233,6 +176,40 @@ public final class Statements extends Wishes {
     List<Row> rows = new ArrayList<>();
     for (Vector3D d : directions) {
       rows.add(new Row().plus(one, d).minus(other, d).equals(apart.dotProduct(d)));
+    }
+    return hard(what, where, false, rows);
+  }
+
+  /**
+   * A point is between two others of the body, as far as some directions go.
+   *
+   * @param what as in "the bar"
+   * @param where as in "the chest"
+   * @param point which
+   * @param from one of the others
+   * @param to the other of the others
+   * @param share of the way from the one to the other, 0 to 1
+   * @param apart how far the point is from there, as a vector of the world
+   * @param directions unit vectors
+   * @return this
+   */
+  public Statements between(
+      String what,
+      String where,
+      Feature point,
+      Feature from,
+      Feature to,
+      double share,
+      Vector3D apart,
+      List<Vector3D> directions) {
+    List<Row> rows = new ArrayList<>();
+    for (Vector3D d : directions) {
+      rows.add(
+          new Row()
+              .plus(point, d)
+              .minus(from, d.scalarMultiply(1 - share))
+              .minus(to, d.scalarMultiply(share))
+              .equals(apart.dotProduct(d)));
     }
     return hard(what, where, false, rows);
   }

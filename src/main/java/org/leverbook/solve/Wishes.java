@@ -6,7 +6,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 
 /** What is wished of one pose: met as well as the conditions let it be. */
-public abstract sealed class Wishes permits Statements {
+public abstract sealed class Wishes permits Bounds {
 
   /** Marks a wish that is made for a pose between start and finish. */
   static final String ON_THE_WAY = "on the way";

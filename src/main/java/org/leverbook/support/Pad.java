@@ -8,8 +8,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.leverbook.body.Place;
-import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Ask;
@@ -256,8 +254,29 @@ public record Pad(
     return new Pad(source, sites, facing, Optional.of(at), length, width, friction, leanedOn);
   }
 
-  /** A place of the skin in the world. */
-  private record Skin(Place place, Vector3D at) {}
+  /**
+   * The same pad set against a body where it is now, to stay there.
+   *
+   * @param where where the body is
+   * @param onFace places of the skin that lie on its face; none for the foremost of those that
+   *     touch
+   * @return the pad, fixed in the world; as it is if it was fixed before
+   */
+  public Pad setAgainst(Placement where, List<Site> onFace) {
+    if (middle.isPresent()) {
+      return this;
+    }
+    List<Vector3D> ends = ends(where);
+    Vector3D centre = ends.get(0).add(ends.get(1)).scalarMultiply(0.5);
+    double face =
+        Skin.of(sites, where).stream()
+            .filter(s -> onFace.contains(s.site()))
+            .mapToDouble(this::out)
+            .average()
+            .orElse(centre.dotProduct(facing));
+    Vector3D at = centre.add(facing.scalarMultiply(face - centre.dotProduct(facing)));
+    return new Pad(source, sites, facing, Optional.of(at), length, width, friction, leanedOn);
+  }
 
   /**
    * The two ends of its face, seen from the side.
@@ -266,10 +285,11 @@ public record Pad(
    * @return upper and lower end in the plane of the middle, in the world, metres
    */
   public List<Vector3D> ends(Placement where) {
-    List<Skin> skin = skin(where);
+    List<Skin> skin = Skin.of(sites, where);
     double face = skin.stream().mapToDouble(this::out).min().orElseThrow();
     Vector3D centre =
-        middle.orElseGet(() -> centre(skin.stream().filter(s -> out(s) - face <= YIELDS).toList()));
+        middle.orElseGet(
+            () -> Skin.centre(skin.stream().filter(s -> out(s) - face <= YIELDS).toList()));
     // On the face, not on the mean of skin that has sunk in.
     Vector3D on =
         middle.isPresent()
@@ -291,7 +311,7 @@ public record Pad(
 
   @Override
   public List<Contact> contacts(Placement where) {
-    List<Skin> skin = skin(where);
+    List<Skin> skin = Skin.of(sites, where);
     double face =
         middle
             .map(m -> m.dotProduct(facing))
@@ -302,7 +322,7 @@ public record Pad(
       throw apart(skin, nearest);
     }
     List<Skin> on = skin.stream().filter(s -> out(s) - face <= YIELDS).toList();
-    Vector3D centre = middle.orElseGet(() -> centre(on));
+    Vector3D centre = middle.orElseGet(() -> Skin.centre(on));
     Vector3D slope = Vector3D.PLUS_K.crossProduct(facing);
     List<Contact> contacts = new ArrayList<>();
     for (Skin one : on) {
@@ -322,25 +342,6 @@ public record Pad(
   /** How far out a place lies along the way the face looks. */
   private double out(Skin skin) {
     return skin.at().dotProduct(facing);
-  }
-
-  private List<Skin> skin(Placement where) {
-    List<Skin> skin = new ArrayList<>();
-    for (Site site : sites) {
-      for (Side side : site.sides()) {
-        Place place = where.tree().place(site, side);
-        skin.add(new Skin(place, where.at(place)));
-      }
-    }
-    return skin;
-  }
-
-  private static Vector3D centre(List<Skin> on) {
-    Vector3D sum = Vector3D.ZERO;
-    for (Skin one : on) {
-      sum = sum.add(one.at().scalarMultiply(1.0 / on.size()));
-    }
-    return sum;
   }
 
   private Refused apart(List<Skin> skin, double nearest) {
