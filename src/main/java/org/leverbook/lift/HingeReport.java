@@ -88,8 +88,9 @@ record HingeReport(
       notes.add(
           String.format(
               Locale.ROOT,
-              "The hips end at their published flexion of 120°; the spine takes up the rest: %.0f° of flexion, shared"
+              "The hips end at their published flexion of %.0f°; the spine takes up the rest: %.0f° of flexion, shared"
                   + " over its levels.",
+              Math.toDegrees(pose.angle(JointId.HIP, Side.RIGHT, "flexion")),
               Math.toDegrees(bend)));
     } else {
       notes.add("The spine keeps its standing shape.");

@@ -86,7 +86,7 @@ class TradeCasesTest {
             .map(start -> start.position().balance().shareOfFoot())
             .filter(row::accepts)
             .count();
-    assertThat(inside).as("starts of 100 inside 0.35 to 0.65").isEqualTo(8);
+    assertThat(inside).as("starts of 100 inside 0.35 to 0.65").isEqualTo(7);
   }
 
   @Test
