@@ -97,7 +97,7 @@ class HingeTest {
     }
     assertThat(start.balance().held()).isTrue();
     double ahead = start.fact("shoulders ahead of the bar") / 100;
-    assertThat(ahead).isBetween(-SOLVED, HingeReport.handBreadth(body.person()) + SOLVED);
+    assertThat(ahead).isBetween(-SOLVED, HingeWays.handBreadth(body.person()) + SOLVED);
   }
 
   @Test
