@@ -22,10 +22,10 @@ import org.leverbook.statics.Notes;
  *
  * <p>The coach says how low: {@link #hipHeight}, {@link #kneeBend} or {@link #trunkLean}; the last
  * one said counts, and the other two follow from it. Conditions: both hands hold the bar with
- * straight arms, the bar is as high as the coach says and goes straight up, the feet are flat,
- * every joint stays within its range, the shoulders are over the bar or so little ahead of it that
- * they can hold it there. Wishes, told in the result: the balance over the middle of the foot, the
- * bar too, a straight trunk.
+ * straight arms, the bar is as high as the coach says and goes up in a straight line, the feet are
+ * flat, every joint stays within its range, the shoulders are over the bar or so little ahead of it
+ * that they can hold it there. Wishes, told in the result: the balance over the middle of the foot,
+ * the bar too, a straight trunk.
  *
  * <p>{@code Hinge.of(lifter).holding(Barbell.of(kg(140))).hipHeight(cm(58)).start()} works; {@code
  * hipHeight(cm(20))} is refused: the hips would be below the knees.
@@ -78,20 +78,31 @@ public final class Hinge extends Lift<Hinge>
   /**
    * With this bar in the hands.
    *
-   * @param bar as in {@code barbell(kg(140))}
+   * @param load the bar, as in {@code barbell(kg(140))}
    * @return the changed hinge
    * @throws Refused if it is missing or lies on the back or the hips
    */
   @Override
-  public Hinge holding(Barbell bar) {
-    Ask.present("load", bar, "barbell(kg(140))");
-    if (bar.site() != Site.HAND) {
+  public Hinge holding(Barbell load) {
+    Ask.present("load", load, "barbell(kg(140))");
+    if (load.site() != Site.HAND) {
       throw new Refused(
           "A hinge holds the bar in straight arms, but this one lies on the "
-              + bar.site().word()
+              + load.site().word()
               + ": give barbell(…) without .on(…).");
     }
-    return changed(setup().lifting(bar));
+    return changed(setup().lifting(load));
+  }
+
+  /**
+   * With empty hands where the bar was.
+   *
+   * @param nothing as in {@code noLoad()}
+   * @return the changed hinge
+   */
+  @Override
+  public Hinge holding(NoLoad nothing) {
+    return changed(setup().lifting(Ask.present("load", nothing, "noLoad()")));
   }
 
   /**

@@ -115,9 +115,7 @@ record HingeReport(Posture posture, Pose pose) {
 
   /** What is true with this bar only: not with other loads in the same posture. */
   private Set<String> balance() {
-    double body = posture.body().tree().mass();
-    double off =
-        (body * pose.placed().centreOfMass().getX() + mass() * bar().getX()) / (body + mass());
+    double off = HingeWays.balance(posture, new Barbell(mass(), 0.2), pose.placed());
     double turnOut = posture.used().get(Setting.TURN_OUT);
     double share = 0.5 + off / (posture.links().footLength() * Math.cos(turnOut));
     if (share < ON_THE_HEELS) {

@@ -11,6 +11,7 @@ import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.data.DataTable;
 import org.leverbook.load.Barbell;
+import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Refused;
 import org.leverbook.solve.Answer;
 import org.leverbook.solve.Feature;
@@ -40,8 +41,8 @@ final class HingeWays {
   private static final double LIGHT = 0.5;
 
   private static final double BALANCED = 40;
-  private static final double OVER_THE_FOOT = 15;
-  private static final double SHOULDERS = 3;
+  private static final double OVER_THE_FOOT = 20;
+  private static final double SHOULDERS = 8;
 
   /** How low or high the hips can be. */
   private static final double UTMOST = 40;
@@ -65,10 +66,11 @@ final class HingeWays {
       atTheBar(p, bar);
     } else if (p.isFinish()) {
       FromFloor.lockedOut(p);
+      p.ratherBalancedOver(0, BALANCED);
     }
   }
 
-  /** What holds all the way: flat feet, straight arms, the bar on one upright line. */
+  /** What holds all the way: flat feet, straight arms, the bar on one line, the balance. */
   private static Barbell common(Posture p) {
     Barbell bar = Weights.bar(p, 0, Site.HAND);
     Feet.stand(
@@ -78,13 +80,20 @@ final class HingeWays {
     double width = p.value(Setting.GRIP_WIDTH, Hands.usualWidth(p));
     reaches(p, width / 2);
     FromFloor.straightArms(p, width, Grip.OVERHAND);
-    for (Side side : p.sides()) {
-      p.stays("the " + side.of("hand"), p.place(Site.HAND, side), List.of(Vector3D.PLUS_I));
-    }
     if (p.ends().size() == 2) {
+      Hands.straightWay(p);
       FromFloor.alongLegs(p);
+      double[] over = p.ends().stream().mapToDouble(end -> balance(p, bar, end)).toArray();
+      p.balancedOver(p.between(over[0], over[1]));
     }
     return bar;
+  }
+
+  /** How far the common centre of lifter and bar is ahead of the middle of the foot, metres. */
+  static double balance(Posture p, Barbell bar, Placement where) {
+    double body = p.body().tree().mass();
+    double hands = where.at(p.body().place(Site.HAND, Side.RIGHT)).getX();
+    return (body * where.centreOfMass().getX() + bar.mass() * hands) / (body + bar.mass());
   }
 
   private static void reaches(Posture p, double half) {

@@ -71,7 +71,8 @@ final class Way {
       Answer from = start(said(0, List.of()));
       Answer to = finish(saidAtFinish());
       posture = said(share, List.of(from.pose().placed(), to.pose().placed()));
-      double[] between = new double[from.values().length];
+      // Unknowns beyond the joints differ where the ends say "at least" of different things.
+      double[] between = new double[Math.min(from.values().length, to.values().length)];
       for (int i = 0; i < between.length; i++) {
         between[i] = from.values()[i] + share * (to.values()[i] - from.values()[i]);
       }

@@ -24,13 +24,13 @@ import org.leverbook.pose.Pose;
  */
 record ClosedForm(Body body, Stance stance, double barHeight, double gripHalfWidth) {
 
-  /** The usual stance and grip of a hinge, plates on the floor. */
+  /** The usual stance and grip of a hinge, plates on blocks: so the hips stay in their range. */
   static ClosedForm usual(Body body) {
     Links links = body.links();
     return new ClosedForm(
         body,
         new Stance(1.5 * links.hipHalfWidth(), Math.toRadians(10)),
-        0.225,
+        0.35,
         links.shoulderHalfWidth() + 0.04);
   }
 
