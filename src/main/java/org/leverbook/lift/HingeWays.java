@@ -81,7 +81,9 @@ final class HingeWays {
     reaches(p, width / 2);
     FromFloor.straightArms(p, width, Grip.OVERHAND);
     if (p.ends().size() == 2) {
-      Hands.straightWay(p);
+      for (Side side : p.sides()) {
+        p.straight("the " + side.of("hand"), p.place(Site.HAND, side), 0);
+      }
       FromFloor.alongLegs(p);
       double[] over = p.ends().stream().mapToDouble(end -> balance(p, bar, end)).toArray();
       p.balancedOver(p.between(over[0], over[1]));

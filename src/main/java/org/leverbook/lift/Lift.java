@@ -234,6 +234,14 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
     return text(posture.used());
   }
 
+  private String lifted() {
+    Posture posture = new Posture(setup, 0, bothSidesAlike(), List.of());
+    say(posture);
+    return posture.loads().isEmpty()
+        ? "nothing to lift"
+        : posture.loads().stream().map(Load::description).collect(Collectors.joining(", "));
+  }
+
   private static String text(Map<Setting, Double> used) {
     return used.entrySet().stream()
         .map(e -> e.getKey().text(e.getValue()))
@@ -260,6 +268,7 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
         List.of(
             name() + ": " + body().person().text(),
             purpose(),
+            lifted(),
             settings(),
             "posture: " + source(),
             "start(), middle(), finish() and at(percent(30)) give positions");
