@@ -82,25 +82,6 @@ public record Body(Person person, Links links, SegmentTree tree, List<SolePoint>
     return FLEXION_SHARES.getOrDefault(joint, 0.0);
   }
 
-  /**
-   * How far the trunk (thorax on pelvis) bends forward from standing: the least angle at which the
-   * lumbar or the thoracic part reaches its range.
-   *
-   * @return radians
-   */
-  public static double largestTrunkFlexion() {
-    double lumbar = 0;
-    double all = 0;
-    for (JointId joint : JointId.spine()) {
-      double share = flexionShare(joint);
-      all += share;
-      lumbar += joint.compareTo(JointId.L1_L2) <= 0 ? share : 0;
-    }
-    return Math.min(
-        JointRanges.limit("lumbar", "flexion") / lumbar,
-        JointRanges.limit("thoracic", "flexion") / (all - lumbar));
-  }
-
   private static Map<JointId, Double> flexionShares() {
     Map<JointId, Double> shares = new EnumMap<>(JointId.class);
     for (JointId joint : JointId.spine()) {

@@ -106,7 +106,7 @@ final class BodyBuilder {
               ? person.kilograms() * masses.slice("head")
               : mass(masses.slice(name), part);
       Vector3D radii = joint == JointId.HEAD ? gyration.head() : gyration.slice(joint, high, own);
-      Joint held = JointBuilder.of(joint, Side.MIDLINE, here.subtract(below));
+      Joint held = joint(joint, Side.MIDLINE, here.subtract(below));
       tree.segment(parent, held, name, own, inner, radii);
       parent = name;
       below = here;
@@ -136,8 +136,7 @@ final class BodyBuilder {
         mirrored(shoulderFromNeckBase().subtract(sternoclavicularFromNeckBase()), side);
     String girdle = side.of("shoulder girdle");
     // Collar bone and shoulder blade weigh with the trunk slices of the published tables.
-    tree.segment(
-        "T1", JointBuilder.of(JointId.SHOULDER_GIRDLE, side, collar), girdle, 0, Vector3D.ZERO);
+    tree.segment("T1", joint(JointId.SHOULDER_GIRDLE, side, collar), girdle, 0, Vector3D.ZERO);
     limb(girdle, JointId.SHOULDER, side, shoulder, "upper arm", links.upperArm(), Part.UPPER_ARM);
     limb(
         side.of("upper arm"),
@@ -151,7 +150,7 @@ final class BodyBuilder {
     // down.
     tree.segment(
         side.of("forearm"),
-        JointBuilder.of(JointId.FOREARM, side, down(links.forearm() / 2)),
+        joint(JointId.FOREARM, side, down(links.forearm() / 2)),
         side.of("radius"),
         0,
         Vector3D.ZERO);
@@ -174,7 +173,7 @@ final class BodyBuilder {
     // The fingers weigh with the hand.
     tree.segment(
         side.of("hand"),
-        JointBuilder.of(JointId.GRIP, side, down(links.grip())),
+        joint(JointId.GRIP, side, down(links.grip())),
         side.of("fingers"),
         0,
         Vector3D.ZERO);
@@ -200,7 +199,7 @@ final class BodyBuilder {
             : foot.along() * footPoint("foot_mtp_axis");
     tree.segment(
         side.of("shank"),
-        JointBuilder.of(JointId.ANKLE, side, down(links.shank())),
+        joint(JointId.ANKLE, side, down(links.shank())),
         side.of("foot"),
         mass(foot.share(), Part.FOOT),
         new Vector3D(forward * length, (FOOT_CENTRE_HEIGHT - 1) * links.footHeight(), 0),
@@ -208,7 +207,7 @@ final class BodyBuilder {
     // The toes weigh with the foot.
     tree.segment(
         side.of("foot"),
-        JointBuilder.of(
+        joint(
             JointId.BALL,
             side,
             new Vector3D(
@@ -271,11 +270,15 @@ final class BodyBuilder {
     SegmentMasses.Limb limb = masses.limb(name);
     tree.segment(
         parent,
-        JointBuilder.of(joint, side, at),
+        joint(joint, side, at),
         side.of(name),
         mass(limb.share(), part),
         down(limb.along() * length),
         gyration.limb(name, length, mass(limb.share(), part)));
+  }
+
+  private Joint joint(JointId id, Side side, Vector3D centre) {
+    return JointBuilder.of(id, side, centre, person.sex());
   }
 
   private double mass(double share, Part part) {

@@ -21,35 +21,33 @@ final class JointBuilder {
 
   private JointBuilder() {}
 
-  static Joint of(JointId id, Side side, Vector3D centre) {
-    return new Joint(id.word(), side, id.muscles(), centre, freedoms(id, side));
+  static Joint of(JointId id, Side side, Vector3D centre, Sex sex) {
+    return new Joint(id.word(), side, id.muscles(), centre, freedoms(id, side, sex));
   }
 
-  private static List<Freedom> freedoms(JointId id, Side side) {
+  private static List<Freedom> freedoms(JointId id, Side side, Sex sex) {
     return switch (id) {
-      case HIP, KNEE, ANKLE, BALL -> leg(id, side);
+      case HIP -> hip(side, sex);
+      case KNEE, ANKLE, BALL -> leg(id, side);
       case SHOULDER_GIRDLE, SHOULDER, ELBOW, FOREARM, WRIST, GRIP -> arm(id, side);
       default -> spine(id);
     };
   }
 
+  private static List<Freedom> hip(Side side, Sex sex) {
+    return List.of(
+        flexion(
+            Motion.FLEXION, limit("hip", "extension"), JointRanges.passive("hip", "flexion", sex)),
+        abduction(side, Motion.ABDUCTION, limit("hip", "adduction"), limit("hip", "abduction")),
+        rotation(
+            side,
+            Motion.ROTATION,
+            limit("hip", "external_rotation"),
+            limit("hip", "internal_rotation")));
+  }
+
   private static List<Freedom> leg(JointId id, Side side) {
     return switch (id) {
-      case HIP ->
-          List.of(
-              // Published range: American Academy of Orthopaedic Surgeons, from memory
-              // (joint_rom.csv).
-              flexion(
-                  Motion.FLEXION,
-                  limit("hip", "extension"),
-                  JointRanges.published("hip", "flexion")),
-              abduction(
-                  side, Motion.ABDUCTION, limit("hip", "adduction"), limit("hip", "abduction")),
-              rotation(
-                  side,
-                  Motion.ROTATION,
-                  limit("hip", "external_rotation"),
-                  limit("hip", "internal_rotation")));
       case KNEE ->
           List.of(
               new Freedom(

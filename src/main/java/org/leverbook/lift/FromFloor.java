@@ -54,9 +54,7 @@ final class FromFloor {
 
   private static void hands(Posture p, double width, Grip grip, double usualAhead) {
     double ahead = p.value(Setting.BAR_AHEAD, usualAhead);
-    Hands.straight(p);
-    double apart = p.value(Setting.GRIP_WIDTH, width);
-    Hands.apart(p, apart, grip, Hands.askew(p, apart));
+    straightArms(p, p.value(Setting.GRIP_WIDTH, width), grip);
     for (Side side : p.sides()) {
       p.statements()
           .along(
@@ -66,6 +64,12 @@ final class FromFloor {
               new Vector3D(ahead, 0, 0),
               List.of(Vector3D.PLUS_I));
     }
+  }
+
+  /** Straight arms, hands so far apart, a flat back. */
+  static void straightArms(Posture p, double width, Grip grip) {
+    Hands.straight(p);
+    Hands.apart(p, width, grip, Hands.askew(p, width));
     p.usually(JointId.SHOULDER, "abduction", 0, 0.2);
     flatBack(p);
   }
@@ -188,15 +192,31 @@ final class FromFloor {
     }
   }
 
+  /** A bar at this height, somewhere ahead of the legs. */
+  static void clearOfLegs(Posture p, double height) {
+    double kneeHeight = p.links().footHeight() + p.links().shank();
+    for (Side side : p.sides()) {
+      Front front = front(p, side, height, kneeHeight, p.links().standingHipHeight());
+      p.statements()
+          .beyond(
+              "the bar",
+              "the " + side.of("leg"),
+              p.place(Site.HAND, side),
+              front.bone(),
+              Vector3D.PLUS_I,
+              front.bar());
+    }
+  }
+
   /**
    * Between the ends the legs are nowhere further ahead of the bar than they are there. How high
    * bar, knees and hips are by then is taken from the mixture of the ends, which the pose keeps to.
    */
-  private static void alongLegs(Posture p) {
-    double ahead = p.value(Setting.BAR_AHEAD, AHEAD);
+  static void alongLegs(Posture p) {
     Placement now = mixture(p);
     for (Side side : p.sides()) {
-      double inside = p.between(inside(p, side, 0), inside(p, side, 1));
+      double ahead = p.ends().get(0).at(p.body().place(Site.HAND, side)).getX();
+      double inside = p.between(inside(p, side, p.ends().get(0)), inside(p, side, p.ends().get(1)));
       Front front = frontAtBar(p, side, now);
       p.statements()
           .atLeast(
@@ -208,9 +228,8 @@ final class FromFloor {
     }
   }
 
-  /** How far a leg is inside the bar at one end of the way. */
-  private static double inside(Posture p, Side side, int end) {
-    Placement where = p.ends().get(end);
+  /** How far a leg would be inside a bar in the hands, metres; negative where there is room. */
+  static double inside(Posture p, Side side, Placement where) {
     Front front = frontAtBar(p, side, where);
     Vector3D bone = where.toWorld(front.bone().segment(), front.bone().local());
     return bone.getX() + front.bar() - where.at(p.body().place(Site.HAND, side)).getX();

@@ -1,110 +1,88 @@
 package org.leverbook.lift;
 
+import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.leverbook.body.Body;
 import org.leverbook.body.Links;
 import org.leverbook.body.Person;
 import org.leverbook.body.Site;
-import org.leverbook.display.Shown;
 import org.leverbook.load.Barbell;
 import org.leverbook.load.NoLoad;
+import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Si;
-import org.leverbook.statics.Position;
+import org.leverbook.statics.Fact;
+import org.leverbook.statics.Notes;
 
 /**
- * The hip hinge with a bar in straight arms, held still where it leaves the floor.
+ * The hip hinge with a bar in straight arms, from where it leaves the floor to standing.
  *
  * <p>The coach says how low: {@link #hipHeight}, {@link #kneeBend} or {@link #trunkLean}; the last
- * one said counts, and the other two follow from it. Hard conditions: both hands hold the bar with
- * straight arms, the bar is where the coach says, the feet are flat, every joint stays within its
- * range. Wishes, told in the result: the shoulders between straight over the bar and a hand's
- * breadth ahead of it, nearer to straight over the heavier the bar is (common practice, no source),
- * and within that the balance as near to the middle of the foot as it goes. A straight trunk where
- * the hips allow it; beyond the published range of hip flexion the spine takes up the rest, shared
- * over its levels by the published fractions.
+ * one said counts, and the other two follow from it. Conditions: both hands hold the bar with
+ * straight arms, the bar is as high as the coach says and goes up in a straight line, the feet are
+ * flat, every joint stays within its range, the shoulders are over the bar or so little ahead of it
+ * that they can hold it there. Wishes, told in the result: the balance over the middle of the foot,
+ * the bar too, a straight trunk.
  *
  * <p>{@code Hinge.of(lifter).holding(Barbell.of(kg(140))).hipHeight(cm(58)).start()} works; {@code
  * hipHeight(cm(20))} is refused: the hips would be below the knees.
  */
-public final class Hinge implements Shown {
+public final class Hinge extends Lift<Hinge>
+    implements Can.HipHeight<Hinge>,
+        Can.KneeBend<Hinge>,
+        Can.TrunkLean<Hinge>,
+        Can.Stance<Hinge>,
+        Can.SpineRounding<Hinge>,
+        With.GripWidth<Hinge>,
+        With.BarHeight<Hinge>,
+        With.BarAhead<Hinge>,
+        With.HoldsBar<Hinge> {
 
-  /** Which of the three the posture follows from. */
-  enum Given {
-    HIP_HEIGHT,
-    KNEE_BEND,
-    TRUNK_LEAN
-  }
-
-  /** Foot spacing as a multiple of hip-joint spacing, and turn-out: common practice, no source. */
-  private static final double USUAL_STANCE = 1.5;
-
-  private static final double USUAL_TURN_OUT = Math.toRadians(10);
-
-  /** Hands this much outside the shoulder joints, each, metres: common practice, no source. */
-  private static final double USUAL_GRIP_OUTSIDE = 0.04;
-
-  /** Knee bend where the coach says nothing: common practice, no source. */
-  private static final double USUAL_KNEE_BEND = Math.toRadians(65);
-
-  private final Body body;
-  private final Barbell bar;
-  private final Given given;
-  private final double value;
-  private final double barHeight;
-  private final double barAhead;
-  private final double gripHalfWidth;
-  private final Stance stance;
-
-  private Hinge(
-      Body body,
-      Barbell bar,
-      Given given,
-      double value,
-      double barHeight,
-      double barAhead,
-      double gripHalfWidth,
-      Stance stance) {
-    this.body = body;
-    this.bar = bar;
-    this.given = given;
-    this.value = value;
-    this.barHeight = barHeight;
-    this.barAhead = barAhead;
-    this.gripHalfWidth = gripHalfWidth;
-    this.stance = stance;
+  private Hinge(Setup setup) {
+    super(setup);
   }
 
   /**
    * A hinge of this person, hands empty, at the usual stance and grip.
    *
-   * @param person who lifts
+   * @param lifter who lifts
    * @return the hinge, with a knee bend of 65 degrees until the coach says otherwise
    */
-  public static Hinge of(Person person) {
-    Body body = Ask.present("lifter", person, "person(MALE, kg(85), cm(178))").body();
-    Links links = body.links();
-    return new Hinge(
-        body,
-        new Barbell(0, Barbell.STANDARD_PLATE_RADIUS),
-        Given.KNEE_BEND,
-        USUAL_KNEE_BEND,
-        Barbell.STANDARD_PLATE_RADIUS,
-        0,
-        links.shoulderHalfWidth() + USUAL_GRIP_OUTSIDE,
-        new Stance(USUAL_STANCE * links.hipHalfWidth(), USUAL_TURN_OUT));
+  public static Hinge of(Person lifter) {
+    return new Hinge(nothingSaid(lifter).lifting(new NoLoad()));
+  }
+
+  @Override
+  Hinge changed(Setup changed) {
+    return new Hinge(changed);
+  }
+
+  @Override
+  public String name() {
+    return "hinge";
+  }
+
+  @Override
+  public String purpose() {
+    return "Bend at the hips to a bar and stand up with it, as low as you say: hips and back.";
+  }
+
+  @Override
+  public String source() {
+    return "common practice, no source";
   }
 
   /**
-   * With this bar in the hands; its axis at the height of its plates' radius.
+   * With this bar in the hands.
    *
-   * @param load the bar
+   * @param load the bar, as in {@code barbell(kg(140))}
    * @return the changed hinge
+   * @throws Refused if it is missing or lies on the back or the hips
    */
+  @Override
   public Hinge holding(Barbell load) {
     Ask.present("load", load, "barbell(kg(140))");
     if (load.site() != Site.HAND) {
@@ -113,7 +91,7 @@ public final class Hinge implements Shown {
               + load.site().word()
               + ": give barbell(…) without .on(…).");
     }
-    return new Hinge(body, load, given, value, load.plateRadius(), barAhead, gripHalfWidth, stance);
+    return changed(setup().lifting(load));
   }
 
   /**
@@ -122,9 +100,9 @@ public final class Hinge implements Shown {
    * @param nothing as in {@code noLoad()}
    * @return the changed hinge
    */
+  @Override
   public Hinge holding(NoLoad nothing) {
-    Ask.present("load", nothing, "noLoad()");
-    return holding(new Barbell(0, bar.plateRadius()));
+    return changed(setup().lifting(Ask.present("load", nothing, "noLoad()")));
   }
 
   /**
@@ -134,9 +112,10 @@ public final class Hinge implements Shown {
    * @return the changed hinge
    * @throws Refused if the height is missing or outside
    */
+  @Override
   public Hinge hipHeight(Quantity<Length> height) {
-    double knees = body.links().footHeight() + body.links().shank();
-    double standing = stance.standingHipHeight(body);
+    double knees = HingeWays.kneeHeight(body());
+    double standing = standing();
     double metres = Si.metres(Ask.present("hip height", height, "cm(58)"));
     if (metres < knees || metres > standing) {
       String slip = Ask.lengthSlip(metres, knees, standing);
@@ -151,7 +130,16 @@ public final class Hinge implements Shown {
               100 * standing,
               slip.isEmpty() ? "" : " " + slip));
     }
-    return said(Given.HIP_HEIGHT, metres);
+    return lastSaid(Setting.HIP_HEIGHT, metres);
+  }
+
+  /** Height of the hips with straight legs in this stance, metres. */
+  private double standing() {
+    Links links = body().links();
+    double legs = links.thigh() + links.shank();
+    double half = setup().values().getOrDefault(Setting.STANCE_WIDTH, HingeWays.stance(links)) / 2;
+    double sideways = Math.min(half - links.hipHalfWidth(), legs);
+    return links.footHeight() + Math.sqrt(legs * legs - sideways * sideways);
   }
 
   /**
@@ -161,8 +149,9 @@ public final class Hinge implements Shown {
    * @return the changed hinge
    * @throws Refused if the angle is missing or outside
    */
+  @Override
   public Hinge kneeBend(Quantity<Angle> bend) {
-    return said(Given.KNEE_BEND, Ask.angle("knee bend", bend, 0, Math.toRadians(140)));
+    return lastSaid(Setting.KNEE_BEND, Ask.angle("knee bend", bend, 0, Math.toRadians(140)));
   }
 
   /**
@@ -172,20 +161,28 @@ public final class Hinge implements Shown {
    * @return the changed hinge
    * @throws Refused if the angle is missing or outside
    */
+  @Override
   public Hinge trunkLean(Quantity<Angle> lean) {
-    return said(Given.TRUNK_LEAN, Ask.angle("trunk lean", lean, 0, Math.toRadians(110)));
+    return lastSaid(Setting.TRUNK_LEAN, Ask.angle("trunk lean", lean, 0, Math.toRadians(110)));
+  }
+
+  private Hinge lastSaid(Setting setting, double value) {
+    return changed(
+        setup()
+            .without(Setting.HIP_HEIGHT, Setting.KNEE_BEND, Setting.TRUNK_LEAN)
+            .said(setting, value));
   }
 
   /**
-   * With the bar's axis at this height above the floor, as on blocks or in a rack.
+   * With the bar's axis at this height above the floor where it starts, as on blocks or in a rack.
    *
    * @param height 5 to 120 cm
    * @return the changed hinge
    * @throws Refused if the height is missing or outside
    */
+  @Override
   public Hinge barHeight(Quantity<Length> height) {
-    double metres = Ask.length("bar height", height, 0.05, 1.2);
-    return new Hinge(body, bar, given, value, metres, barAhead, gripHalfWidth, stance);
+    return changed(setup().said(Setting.BAR_HEIGHT, Ask.length("bar height", height, 0.05, 1.2)));
   }
 
   /**
@@ -195,105 +192,41 @@ public final class Hinge implements Shown {
    * @return the changed hinge
    * @throws Refused if the distance is missing or outside
    */
+  @Override
   public Hinge barAhead(Quantity<Length> distance) {
     double metres = Ask.length("bar's distance ahead of midfoot", distance, -0.15, 0.3);
-    return new Hinge(body, bar, given, value, barHeight, metres, gripHalfWidth, stance);
-  }
-
-  /**
-   * With the hands this far apart, centre to centre.
-   *
-   * @param width 20 to 131 cm, the length between a bar's inner collars (International
-   *     Weightlifting Federation technical rules, from memory)
-   * @return the changed hinge
-   * @throws Refused if the width is missing or outside
-   */
-  public Hinge gripWidth(Quantity<Length> width) {
-    double metres = Ask.length("grip width", width, 0.2, 1.31);
-    return new Hinge(body, bar, given, value, barHeight, barAhead, metres / 2, stance);
+    return changed(setup().said(Setting.BAR_AHEAD, metres));
   }
 
   /**
    * With the feet this far apart and turned out this much.
    *
-   * @param width between the ankle centres, 10 to 100 cm
-   * @param turnOut each foot, 0 to 45 degrees
+   * @param width between the ankle centres, 5 to 160 cm
+   * @param turnOut each foot, -10 to 60 degrees
    * @return the changed hinge
    * @throws Refused if a value is missing or outside
    */
   public Hinge stance(Quantity<Length> width, Quantity<Angle> turnOut) {
-    Stance changed =
-        new Stance(
-            Ask.length("stance width", width, 0.1, 1.0) / 2,
-            Ask.angle("turn-out", turnOut, 0, Math.toRadians(45)));
-    return new Hinge(body, bar, given, value, barHeight, barAhead, gripHalfWidth, changed);
-  }
-
-  /**
-   * The position in which the bar leaves the floor.
-   *
-   * @return the position, its pose solved and its moments computed
-   * @throws Refused if it cannot be reached or would tip; says by how much and what to change
-   */
-  public Position start() {
-    return new HingeSolver(this).start();
-  }
-
-  Body body() {
-    return body;
-  }
-
-  Barbell bar() {
-    return bar;
-  }
-
-  Given given() {
-    return given;
-  }
-
-  double value() {
-    return value;
-  }
-
-  double barHeight() {
-    return barHeight;
-  }
-
-  double barForward() {
-    return barAhead;
-  }
-
-  double gripHalfWidth() {
-    return gripHalfWidth;
-  }
-
-  Stance feet() {
-    return stance;
-  }
-
-  Hinge said(Given what, double said) {
-    return new Hinge(body, bar, what, said, barHeight, barAhead, gripHalfWidth, stance);
+    return stanceWidth(width).turnOut(turnOut);
   }
 
   @Override
-  public String text() {
-    String said =
-        switch (given) {
-          case HIP_HEIGHT -> String.format(Locale.ROOT, "hip height %.1f cm", 100 * value);
-          case KNEE_BEND -> String.format(Locale.ROOT, "knee bend %.1f°", Math.toDegrees(value));
-          case TRUNK_LEAN -> String.format(Locale.ROOT, "trunk lean %.1f°", Math.toDegrees(value));
-        };
-    return "hinge: "
-        + body.person().text()
-        + "\n"
-        + (bar.mass() > 0 ? bar.description() : "empty hands")
-        + ", "
-        + said
-        + "\nstart() gives the position in which the bar leaves the floor";
+  void say(Posture p) {
+    HingeWays.say(p);
   }
 
   @Override
-  public String toString() {
-    return text();
+  List<Fact> facts(Posture p, Pose pose) {
+    return new HingeReport(p, pose).facts();
+  }
+
+  @Override
+  Notes notes(Posture p, Pose pose) {
+    return new HingeReport(p, pose).notes();
+  }
+
+  @Override
+  String wayOut() {
+    return HingeWays.hipHeights(setup());
   }
 }

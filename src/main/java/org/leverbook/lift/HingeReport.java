@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
-import org.leverbook.body.Person;
 import org.leverbook.body.Side;
-import org.leverbook.data.DataTable;
+import org.leverbook.body.Site;
 import org.leverbook.load.Barbell;
+import org.leverbook.load.Load;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
 import org.leverbook.statics.Fact;
@@ -18,24 +18,18 @@ import org.leverbook.statics.Notes;
 /**
  * Tells how a hinge came out: the numbers of its posture, and what was wished, relaxed or assumed.
  *
- * @param hinge what was asked
+ * @param posture what was asked
  * @param pose what was found
- * @param ahead shoulders ahead of the bar, metres
- * @param largestAhead the most the wish allows, metres
- * @param bend trunk flexion taken up by the spine, radians
- * @param offMiddle how far the common centre of lifter and bar is ahead of the middle of the foot,
- *     metres
  */
-record HingeReport(
-    Hinge hinge, Pose pose, double ahead, double largestAhead, double bend, double offMiddle) {
+record HingeReport(Posture posture, Pose pose) {
 
   /** Below this share of the foot a standing lifter feels the heels: common practice, no source. */
   private static final double ON_THE_HEELS = 0.35;
 
-  private static final DataTable SURVEY = DataTable.read("body/population_anthropometry.csv");
+  /** A spine bent by less than this keeps its standing shape, and a bar no further off is there. */
+  private static final double HARDLY_BENT = Math.toRadians(1);
 
-  /** From the knee-ankle line to the front of the shin, metres: assumption, no source. */
-  private static final double SHIN_FRONT = 0.035;
+  private static final double HARDLY_OFF = 0.005;
 
   /**
    * Below this knee bend the hamstrings limit the hips first, at about the second angle; from
@@ -45,115 +39,118 @@ record HingeReport(
 
   private static final double STRAIGHT_KNEE_HIP = 90;
 
-  /**
-   * Hand breadth at the knuckles, as the survey's mean share of stature (ANSUR II, Gordon et al.
-   * 2014), metres.
-   */
-  static double handBreadth(Person person) {
-    String sex = person.sex().word();
-    return person.metres()
-        * SURVEY
-            .only("hand breadth", r -> r.is("sex", sex) && r.is("dimension", "handbreadth"))
-            .number("mean_frac_stature");
-  }
-
   List<Fact> facts() {
-    Placement where = pose.placed();
-    Vector3D shoulder = where.centre(JointId.SHOULDER.on(Side.RIGHT));
-    Vector3D hip = where.centre(JointId.HIP.on(Side.RIGHT));
-    double lean = Math.atan2(shoulder.getX() - hip.getX(), shoulder.getY() - hip.getY());
-    double shin = pose.angle(JointId.ANKLE, Side.RIGHT, "flexion");
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("hip height", 100 * pose.rootPlace().getY(), "cm"));
-    facts.add(degrees("knee bend", pose.angle(JointId.KNEE, Side.RIGHT, "flexion")));
-    facts.add(degrees("hip flexion", pose.angle(JointId.HIP, Side.RIGHT, "flexion")));
-    facts.add(degrees("ankle flexion", shin));
-    facts.add(degrees("trunk lean", lean));
-    facts.add(degrees("spine flexion", bend));
-    facts.add(new Fact("shoulders ahead of the bar", 100 * ahead, "cm"));
-    return facts;
+    Fact hips = new Fact("hip height", 100 * pose.placed().centre("right hip").getY(), "cm");
+    Fact ahead = new Fact("shoulders ahead of the bar", 100 * ahead(), "cm");
+    Fact bar = new Fact("bar ahead", 100 * bar().getX(), "cm");
+    return posture.isStart() ? List.of(hips, ahead, bar) : List.of(hips, bar);
   }
 
   Notes notes() {
-    List<String> notes = new ArrayList<>();
-    notes.add(
-        String.format(
-            Locale.ROOT,
-            "Shoulders %.1f cm ahead of %s 0 to %.1f cm were allowed (common practice, no source),"
-                + " and the value that brings the balance nearest to the middle of the foot was taken.",
-            100 * ahead,
-            hinge.bar().mass() > 0 ? "the bar; for this load" : "the empty hands;",
-            100 * largestAhead));
-    if (bend > 0) {
-      notes.add(
-          String.format(
-              Locale.ROOT,
-              "The hips end at their published flexion of 120°; the spine takes up the rest: %.0f° of flexion, shared"
-                  + " over its levels.",
-              Math.toDegrees(bend)));
-    } else {
-      notes.add("The spine keeps its standing shape.");
+    if (!posture.isStart()) {
+      return Notes.ofPosture(List.of());
     }
-    double knee = Math.toDegrees(pose.angle(JointId.KNEE, Side.RIGHT, "flexion"));
-    double hip = Math.toDegrees(pose.angle(JointId.HIP, Side.RIGHT, "flexion"));
+    List<String> notes = new ArrayList<>(List.of(shoulders()));
+    if (!posture.isSet(Setting.BAR_AHEAD)) {
+      notes.add(
+          Math.abs(bar().getX()) < HARDLY_OFF
+              ? "The hands are over the middle of the foot."
+              : told(
+                  "The hands are %.1f cm %s the middle of the foot: balance and shins want them there.",
+                  100 * Math.abs(bar().getX()), bar().getX() > 0 ? "ahead of" : "behind"));
+    }
+    notes.add(spine());
+    double knee = Math.toDegrees(angle(JointId.KNEE));
+    double hip = Math.toDegrees(angle(JointId.HIP));
     if (knee < STRAIGHT_KNEE && hip > STRAIGHT_KNEE_HIP) {
       notes.add(
-          String.format(
-              Locale.ROOT,
+          told(
               "With knees this straight (%.0f°) most people's hips flex only 80 to 90° (from memory), here %.0f°: expect"
                   + " more bend in the spine than shown.",
-              knee,
-              hip));
+              knee, hip));
     }
-    Set<String> ofLoads = balanceNotes();
+    Set<String> ofLoads = balance();
     notes.addAll(ofLoads);
-    double overlap = shinBeyondBar();
-    if (overlap > 0 && hinge.bar().mass() > 0) {
+    double overlap = FromFloor.inside(posture, Side.RIGHT, pose.placed());
+    if (overlap > HARDLY_OFF && mass() > 0) {
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "At the bar's height the shins would stand %.1f cm further forward than the bar lets them: a real lifter"
+          told(
+              "At the bar's height the legs would stand %.1f cm further forward than the bar lets them: a real lifter"
                   + " rolls the bar that much ahead or raises the hips.",
               100 * overlap));
     }
-    notes.add("The head keeps in line with the trunk; the shoulder girdle hangs at rest.");
     return new Notes(notes, ofLoads);
   }
 
+  private String shoulders() {
+    return told(
+        "Shoulders %.1f cm ahead of %s 0 to %.1f cm were allowed (common practice, no source), and"
+            + " what brings the balance near the middle of the foot was taken.",
+        100 * ahead(),
+        mass() > 0 ? "the bar; for this load" : "the empty hands;",
+        100 * HingeWays.mostAhead(posture.body(), new Barbell(mass(), 0.2)));
+  }
+
+  private String spine() {
+    double bend = Way.spineFlexion(pose);
+    if (posture.isSet(Setting.SPINE_ROUNDING)) {
+      return told("The spine is bent by %.0f°, as asked for.", Math.toDegrees(bend));
+    }
+    if (Math.abs(bend) < HARDLY_BENT) {
+      return "The spine keeps its standing shape.";
+    }
+    int thigh = pose.tree().distalOf(JointId.HIP.on(Side.RIGHT));
+    double end = pose.tree().segment(thigh).joint().freedom("flexion").orElseThrow().high();
+    if (angle(JointId.HIP) > end - 1e-6) {
+      return told(
+          "The hips end at their published flexion of %.0f°; the spine takes up the rest: %.0f° of flexion, shared"
+              + " over its levels.",
+          Math.toDegrees(end), Math.toDegrees(bend));
+    }
+    return told(
+        "The spine gives way by %.0f° of %s, shared over its levels: so balance and bar come nearer"
+            + " to where they should be.",
+        Math.toDegrees(Math.abs(bend)), bend > 0 ? "flexion" : "extension");
+  }
+
   /** What is true with this bar only: not with other loads in the same posture. */
-  private Set<String> balanceNotes() {
-    double foot = hinge.body().links().footLength() * Math.cos(hinge.feet().turnOut());
-    double share = 0.5 + offMiddle / foot;
+  private Set<String> balance() {
+    double off = HingeWays.balance(posture, new Barbell(mass(), 0.2), pose.placed());
+    double turnOut = posture.used().get(Setting.TURN_OUT);
+    double share = 0.5 + off / (posture.links().footLength() * Math.cos(turnOut));
     if (share < ON_THE_HEELS) {
       return Set.of(
-          String.format(
-              Locale.ROOT,
-              "The balance is near the heels (%.0f %% of the foot): with %s over the middle of the foot and the"
-                  + " shoulders near above it, the lifter's own weight is behind. A real lifter leans further over a"
-                  + " light bar, or lets it hang further ahead.",
-              100 * share,
-              hinge.bar().mass() > 0 ? "the bar" : "the hands"));
+          told(
+              "The balance is near the heels (%.0f %% of the foot): with the hands where they are and the shoulders"
+                  + " near above them, the lifter's own weight is behind. A real lifter lets the bar hang further"
+                  + " ahead.",
+              100 * share));
     }
     return Set.of();
   }
 
-  /**
-   * How far the front of the shin would reach past the back of the bar, metres; negative where
-   * there is room.
-   */
-  double shinBeyondBar() {
-    Placement where = pose.placed();
-    Vector3D knee = where.centre(JointId.KNEE.on(Side.RIGHT));
-    Vector3D ankle = where.centre(JointId.ANKLE.on(Side.RIGHT));
-    double up = (hinge.barHeight() - ankle.getY()) / (knee.getY() - ankle.getY());
-    if (up < 0 || up > 1) {
-      return -1;
-    }
-    double shin = ankle.getX() + up * (knee.getX() - ankle.getX());
-    return shin + SHIN_FRONT - (hinge.barForward() - Barbell.GRIP_RADIUS);
+  private double mass() {
+    return posture.loads().stream()
+        .filter(Barbell.class::isInstance)
+        .mapToDouble(Load::mass)
+        .findFirst()
+        .orElse(0);
   }
 
-  private static Fact degrees(String name, double radians) {
-    return new Fact(name, Math.toDegrees(radians), "°");
+  private Vector3D bar() {
+    return pose.placed().at(posture.body().place(Site.HAND, Side.RIGHT));
+  }
+
+  private double ahead() {
+    Placement where = pose.placed();
+    return where.centre(JointId.SHOULDER.on(Side.RIGHT)).getX() - bar().getX();
+  }
+
+  private double angle(JointId joint) {
+    return pose.angle(joint, Side.RIGHT, "flexion");
+  }
+
+  private static String told(String sentence, Object... values) {
+    return String.format(Locale.ROOT, sentence, values);
   }
 }

@@ -17,6 +17,7 @@ final class LegLifts {
         StiffLegDeadlift::of,
         RomanianDeadlift::of,
         RackPull::of,
+        Hinge::of,
         GoodMorning::of,
         SwingBottom::of,
         BackSquat::of,

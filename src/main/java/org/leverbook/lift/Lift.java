@@ -13,9 +13,12 @@ import org.leverbook.body.Person;
 import org.leverbook.display.Saved;
 import org.leverbook.display.Shown;
 import org.leverbook.load.Load;
+import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
+import org.leverbook.statics.Fact;
 import org.leverbook.statics.Movement;
+import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
 import org.leverbook.statics.Tempo;
 import org.leverbook.support.Support;
@@ -80,6 +83,34 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
    * @param p takes what is said
    */
   abstract void say(Posture p);
+
+  /**
+   * Numbers of a posture that only this lift tells, besides settings and angles.
+   *
+   * @param p what was said
+   * @param pose what was found
+   */
+  List<Fact> facts(Posture p, Pose pose) {
+    return List.of();
+  }
+
+  /**
+   * What only this lift tells of a posture.
+   *
+   * @param p what was said
+   * @param pose what was found
+   */
+  Notes notes(Posture p, Pose pose) {
+    return Notes.ofPosture(List.of());
+  }
+
+  /** What to change where nobody of this build gets there. */
+  String wayOut() {
+    String settings = settings();
+    return "Change a setting that gives way: "
+        + (settings.isEmpty() ? "loads or build" : settings)
+        + ".";
+  }
 
   Setup setup() {
     return setup;
@@ -203,6 +234,14 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
     return text(posture.used());
   }
 
+  private String lifted() {
+    Posture posture = new Posture(setup, 0, bothSidesAlike(), List.of());
+    say(posture);
+    return posture.loads().isEmpty()
+        ? "nothing to lift"
+        : posture.loads().stream().map(Load::description).collect(Collectors.joining(", "));
+  }
+
   private static String text(Map<Setting, Double> used) {
     return used.entrySet().stream()
         .map(e -> e.getKey().text(e.getValue()))
@@ -229,6 +268,7 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
         List.of(
             name() + ": " + body().person().text(),
             purpose(),
+            lifted(),
             settings(),
             "posture: " + source(),
             "start(), middle(), finish() and at(percent(30)) give positions");

@@ -114,6 +114,11 @@ final class Posture {
    * seen from the side, and rather goes along it in equal parts. At the ends nothing is said.
    */
   Posture straight(String what, Feature.Point point) {
+    return straight(what, point, EQUAL_PARTS);
+  }
+
+  /** The same, equal parts wished with a weight; with none, only the line holds. */
+  Posture straight(String what, Feature.Point point, double equalParts) {
     if (ends.size() == 2) {
       Vector3D from = ends.get(0).toWorld(point.segment(), point.local());
       Vector3D line = ends.get(1).toWorld(point.segment(), point.local()).subtract(from);
@@ -123,10 +128,10 @@ final class Posture {
               ? List.of(Vector3D.PLUS_I, Vector3D.PLUS_J)
               : List.of(new Vector3D(-line.getY() / length, line.getX() / length, 0));
       statements.along(what, "its straight way", point, from, square);
-      if (length >= 1e-6) {
+      if (length >= 1e-6 && equalParts > 0) {
         Vector3D along = new Vector3D(line.getX() / length, line.getY() / length, 0);
         double now = from.dotProduct(along) + share * length;
-        statements.ratherOnTheWay(point, along, now, EQUAL_PARTS);
+        statements.ratherOnTheWay(point, along, now, equalParts);
       }
     }
     return this;

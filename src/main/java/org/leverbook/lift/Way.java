@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
-import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
 import org.leverbook.load.Force;
 import org.leverbook.load.Gravity;
@@ -20,8 +20,8 @@ import org.leverbook.solve.Features;
 import org.leverbook.solve.PoseSolver;
 import org.leverbook.solve.Statements;
 import org.leverbook.statics.Fact;
+import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
-import org.leverbook.support.Support;
 
 /**
  * The way of one lift from start to finish.
@@ -71,7 +71,8 @@ final class Way {
       Answer from = startAnswer();
       Answer to = finishAnswer();
       posture = said(share, List.of(from.pose().placed(), to.pose().placed()));
-      double[] between = new double[from.values().length];
+      // Unknowns beyond the joints differ where the ends say "at least" of different things.
+      double[] between = new double[Math.min(from.values().length, to.values().length)];
       for (int i = 0; i < between.length; i++) {
         between[i] = from.values()[i] + share * (to.values()[i] - from.values()[i]);
       }
@@ -139,11 +140,11 @@ final class Way {
         throw new Refused(
             String.format(
                 Locale.ROOT,
-                "%s at %.0f %% of the way: %s. Change a setting that gives way: %s.",
+                "%s at %.0f %% of the way: %s. %s",
                 capital(lift.name()),
                 100 * share,
                 answer.sentence(),
-                lift.settings().isEmpty() ? "loads or build" : lift.settings()));
+                lift.wayOut()));
       }
       List<Force> now =
           posture.balance().isEmpty() ? List.of() : steady(posture, answer.pose().placed());
@@ -221,18 +222,30 @@ final class Way {
       Setting setting = e.getKey();
       facts.add(new Fact(setting.word(), setting.shown(e.getValue()), setting.unit()));
     }
-    angles(pose, facts);
-    Placement start = posture.ends().isEmpty() ? pose.placed() : posture.ends().get(0);
-    List<Support> supports = posture.supports(start);
+    for (List<Fact> more : List.of(angles(pose), lift.facts(posture, pose))) {
+      // What was asked for need not be told again as found.
+      more.stream()
+          .filter(f -> facts.stream().noneMatch(g -> g.name().equals(f.name())))
+          .toList()
+          .forEach(facts::add);
+    }
     List<String> notes = new ArrayList<>(posture.notes());
+    Notes own = lift.notes(posture, pose);
+    notes.addAll(own.all());
     notes.add("Usual posture: " + lift.source() + ".");
     return Position.of(
-        name, lift.body(), pose, List.copyOf(posture.loads()), supports, facts, notes);
+        name,
+        lift.body(),
+        pose,
+        List.copyOf(posture.loads()),
+        posture.supports(posture.ends().isEmpty() ? pose.placed() : posture.ends().get(0)),
+        facts,
+        new Notes(notes, own.ofLoads()));
   }
 
-  private static void angles(Pose pose, List<Fact> facts) {
+  private static List<Fact> angles(Pose pose) {
+    List<Fact> facts = new ArrayList<>();
     Placement where = pose.placed();
-    SegmentTree tree = pose.tree();
     Vector3D hip = where.centre(JointId.HIP.on(Side.RIGHT));
     Vector3D shoulder = where.centre(JointId.SHOULDER.on(Side.RIGHT));
     facts.add(degrees("knee bend", pose.angle(JointId.KNEE, Side.RIGHT, "flexion")));
@@ -241,12 +254,17 @@ final class Way {
     facts.add(
         degrees(
             "trunk lean", Math.atan2(shoulder.getX() - hip.getX(), shoulder.getY() - hip.getY())));
-    double spine = 0;
-    for (JointId level : JointId.spine()) {
-      spine += pose.angle(tree.angleOf(level.word(), "flexion"));
-    }
-    facts.add(degrees("spine flexion", spine));
+    facts.add(degrees("spine flexion", spineFlexion(pose)));
     facts.add(degrees("elbow bend", pose.angle(JointId.ELBOW, Side.RIGHT, "flexion")));
+    return facts;
+  }
+
+  /** How far the trunk is bent in itself; the neck is not counted. */
+  static double spineFlexion(Pose pose) {
+    return JointId.spine().stream()
+        .filter(level -> Body.flexionShare(level) > 0)
+        .mapToDouble(level -> pose.angle(level, Side.MIDLINE, "flexion"))
+        .sum();
   }
 
   private static Fact degrees(String name, double radians) {

@@ -1,6 +1,7 @@
 package org.leverbook.solve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -47,6 +48,12 @@ public final class PoseSolver {
 
   /** A slope below this does not stop anything. */
   private static final double PRESSING = 1e-4;
+
+  /** A miss by less than this share of the largest is left out, and so is what stops less. */
+  private static final double WORTH_TELLING = 0.05;
+
+  private static final int MOST_MISSES = 3;
+  private static final int MOST_STOPS = 4;
 
   private final Statements said;
   private final PoseProblem problem;
@@ -202,34 +209,54 @@ public final class PoseSolver {
     return new Answer(pose, misses, stops, worst, steps, values, descent.holds());
   }
 
+  /** Something to tell, and how much it matters. */
+  private record Told(double size, String words) {}
+
+  /** The most of what there is to tell, without what is small beside the largest. */
+  private static List<String> most(List<Told> told, int count) {
+    double largest = told.stream().mapToDouble(Told::size).max().orElse(0);
+    return told.stream()
+        .filter(t -> t.size() >= WORTH_TELLING * largest)
+        .sorted(Comparator.comparingDouble(Told::size).reversed())
+        .limit(count)
+        .map(Told::words)
+        .toList();
+  }
+
   private void tell(double[] x, List<String> misses, List<String> stops) {
     descent.begin();
     descent.strength(STRONG);
     descent.start(x);
     descent.again(x, BARELY_DAMPED);
     descent.run(x, FINELY, MOST_STEPS);
+    List<Told> missed = new ArrayList<>();
     for (int i = 0; i < problem.statements.size(); i++) {
       Statement statement = problem.statements.get(i);
       int first = problem.firsts.get(i);
-      if (statement.mustHold() && statement.miss(descent.residuals(), first) > 1e-4) {
-        misses.add(statement.sentence(descent.residuals(), first));
+      double miss = statement.miss(descent.residuals(), first);
+      if (statement.mustHold() && miss > 1e-4) {
+        missed.add(new Told(miss, statement.sentence(descent.residuals(), first)));
       }
     }
+    misses.addAll(most(missed, MOST_MISSES));
     if (misses.isEmpty()) {
       misses.add(
           String.format(
               Locale.ROOT, "the conditions are met only to %.4f cm", 100 * descent.worst()));
     }
+    List<Told> stopping = new ArrayList<>();
     Coordinates coordinates = said.coordinates();
     for (int i = 0; i < x.length; i++) {
       int which = problem.open[i];
       boolean angle = which >= Coordinates.ROOT && which < coordinates.count();
       boolean end = x[i] <= problem.low[i] || x[i] >= problem.high[i];
-      if (angle && end && Math.abs(descent.slopeOf(i)) > PRESSING * STRONG * 1e-3) {
-        stops.add(
-            String.format(
-                Locale.ROOT, "%s (%.0f°)", coordinates.name(which), Math.toDegrees(x[i])));
+      double slope = Math.abs(descent.slopeOf(i));
+      if (angle && end && slope > PRESSING * STRONG * 1e-3) {
+        String words =
+            String.format(Locale.ROOT, "%s (%.0f°)", coordinates.name(which), Math.toDegrees(x[i]));
+        stopping.add(new Told(slope, words));
       }
     }
+    stops.addAll(most(stopping, MOST_STOPS));
   }
 }

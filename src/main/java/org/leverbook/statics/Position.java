@@ -17,7 +17,6 @@ import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
-import org.leverbook.support.Floor;
 import org.leverbook.support.Support;
 
 /**
@@ -75,30 +74,23 @@ public final class Position implements Shown {
       List<Support> supports,
       List<Fact> facts,
       List<String> notes) {
-    Setting setting = new Setting(body, pose, loads, supports, 1, 4);
-    return new Position(name, setting, facts, Notes.ofPosture(notes));
+    return of(name, body, pose, loads, supports, facts, Notes.ofPosture(notes));
   }
 
   /**
-   * A person standing still on the floor with loads.
+   * The same, where some notes are true with these loads and supports only.
    *
-   * @param name what to call it, as in "hinge, start"
-   * @param body whose
-   * @param pose joint angles and place; the feet flat on the floor
-   * @param loads what is held
-   * @param facts what the posture says of itself
-   * @param notes what was assumed, relaxed or left out, in the coach's words
    * @return the position
-   * @throws Refused if it would tip over; says which way and by how much
    */
-  public static Position standing(
-      String name, Body body, Pose pose, List<Load> loads, List<Fact> facts, Notes notes) {
-    Setting setting = new Setting(body, pose, loads, List.of(new Floor(body)), 1, 4);
-    Position position = new Position(name, setting, facts, notes);
-    if (!position.held()) {
-      throw new Refused(position.holding().sentence());
-    }
-    return position;
+  public static Position of(
+      String name,
+      Body body,
+      Pose pose,
+      List<Load> loads,
+      List<Support> supports,
+      List<Fact> facts,
+      Notes notes) {
+    return new Position(name, new Setting(body, pose, loads, supports, 1, 4), facts, notes);
   }
 
   /**

@@ -191,4 +191,17 @@ class PersonTest {
     double sum = JointId.spine().stream().mapToDouble(Body::flexionShare).sum();
     assertThat(sum).isCloseTo(1, within(1e-9));
   }
+
+  @Test
+  void hips_flex_as_far_as_passively_the_mean_of_men_or_women() {
+    // Soucie et al. 2011, ages 20 to 44, passive, from memory; the active 120° end before it.
+    assertThat(hipFlexion(man())).isCloseTo(130.4, within(1e-9));
+    assertThat(hipFlexion(woman())).isCloseTo(133.8, within(1e-9));
+  }
+
+  private static double hipFlexion(Person person) {
+    SegmentTree tree = person.body().tree();
+    int thigh = tree.distalOf(JointId.HIP.on(Side.LEFT));
+    return Math.toDegrees(tree.segment(thigh).joint().freedom("flexion").orElseThrow().high());
+  }
 }

@@ -27,6 +27,7 @@ import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
+import org.leverbook.statics.Standing;
 
 /** Random people, poses and forces from a seed: the same numbers on every machine. */
 final class RandomScenes {
@@ -142,7 +143,7 @@ final class RandomScenes {
               new OneHand(side, between(0, 30)));
       try {
         held.add(
-            Position.standing("random", body, pose, loads, List.of(), Notes.ofPosture(List.of())));
+            Standing.position("random", body, pose, loads, List.of(), Notes.ofPosture(List.of())));
       } catch (Refused tips) {
         if (tries > 20 * wanted) {
           throw tips;

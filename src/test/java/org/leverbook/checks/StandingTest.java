@@ -20,6 +20,7 @@ import org.leverbook.statics.JointMoment;
 import org.leverbook.statics.NetLoads;
 import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
+import org.leverbook.statics.Standing;
 import org.leverbook.support.Floor;
 
 /**
@@ -190,7 +191,7 @@ class StandingTest {
   }
 
   private static Position again(Position position, double kilograms) {
-    return Position.standing(
+    return Standing.position(
         "again",
         position.body(),
         position.placement().pose(),

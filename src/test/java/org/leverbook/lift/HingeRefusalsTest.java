@@ -12,6 +12,7 @@ import org.leverbook.body.Sex;
 import org.leverbook.load.Barbell;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
+import org.leverbook.statics.Position;
 
 /** What cannot be done is said in whole sentences, with the amount and the way out. */
 class HingeRefusalsTest {
@@ -53,7 +54,9 @@ class HingeRefusalsTest {
   @Test
   void hands_that_do_not_reach_the_bar_say_by_how_much_and_what_would_work() {
     refused(
-        () -> PULL.barHeight(Units.cm(5)).hipHeight(Units.cm(85)).start(),
+        () -> PULL.barHeight(Units.cm(5)).hipHeight(Units.cm(91)).start(),
+        "Hinge at 0 % of the way: ",
+        "At the end of their range: ",
         "With this bar this lifter can be set up with the hips from about ");
     refused(
         () -> PULL.barHeight(Units.cm(110)).hipHeight(Units.cm(50)).start(),
@@ -62,11 +65,16 @@ class HingeRefusalsTest {
   }
 
   @Test
-  void a_bar_too_far_ahead_tips_the_lifter_and_says_by_how_much() {
-    refused(
-        () -> PULL.barAhead(Units.cm(25)).hipHeight(Units.cm(70)).start(),
-        "Tips forward: the weight of lifter and bar together falls ",
-        " cm ahead of the toes. Bring the load or the hips back.");
+  void a_bar_too_far_ahead_tips_the_lifter_and_the_position_says_by_how_much() {
+    Position tips =
+        PULL.holding(Barbell.of(Units.kg(300)))
+            .barAhead(Units.cm(30))
+            .hipHeight(Units.cm(70))
+            .start();
+    assertThat(tips.held()).isFalse();
+    assertThat(tips.text())
+        .contains("Tips forward: the weight of lifter and bar together falls ")
+        .contains(" cm ahead of the toes. Bring the load or the hips back.");
   }
 
   @Test

@@ -10,6 +10,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Part;
@@ -30,10 +31,8 @@ import org.leverbook.support.Pad;
 /** What a coach can count on in a hinge, whoever lifts. */
 class HingeTest {
 
-  /**
-   * The solver stops at 1e-12 rad; a metre of body makes that 1e-12 m, a chain of them below 1e-9.
-   */
-  private static final double SOLVED = 1e-9;
+  /** Conditions are met to 1e-7 m and 1e-7 rad; what hangs on several of them to ten times that. */
+  private static final double SOLVED = 1e-6;
 
   private static final Person LIFTER_A = Person.of(Sex.MALE, Units.kg(85), Units.cm(178));
 
@@ -81,11 +80,18 @@ class HingeTest {
     assertThat(Ranges.exceeded(where.pose())).isEmpty();
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       Vector3D grip = where.centre(JointId.GRIP.on(side));
-      assertThat(grip.getX()).as("bar over the middle of the foot").isCloseTo(0, within(SOLVED));
+      assertThat(grip.getX())
+          .as("bar between the middle and the ball of the foot")
+          .isBetween(-0.01, where.centre(JointId.BALL.on(side)).getX() + SOLVED);
       assertThat(grip.getY()).as("bar at plate height").isCloseTo(0.225, within(SOLVED));
       double reach = grip.subtract(where.centre(JointId.SHOULDER.on(side))).getNorm();
       assertThat(reach).as("straight arms").isCloseTo(body.links().reach(), within(SOLVED));
       assertThat(where.pose().angle(JointId.ELBOW, side, "flexion")).isZero();
+      Vector3D knee = where.centre(JointId.KNEE.on(side));
+      Vector3D ankle = where.centre(JointId.ANKLE.on(side));
+      double up = (grip.getY() - ankle.getY()) / (knee.getY() - ankle.getY());
+      double shin = ankle.getX() + up * (knee.getX() - ankle.getX());
+      assertThat(grip.getX() - shin).as("room for shin and bar").isGreaterThan(0.04);
       assertThat(where.frame(where.tree().indexOf(side.of("foot"))).y().getY())
           .as("flat foot")
           .isCloseTo(1, within(SOLVED));
@@ -97,33 +103,38 @@ class HingeTest {
     }
     assertThat(start.balance().held()).isTrue();
     double ahead = start.fact("shoulders ahead of the bar") / 100;
-    assertThat(ahead).isBetween(-SOLVED, HingeReport.handBreadth(body.person()) + SOLVED);
+    double most = HingeWays.mostAhead(body, (Barbell) start.loads().get(0));
+    assertThat(ahead).isBetween(-SOLVED, most + SOLVED);
   }
 
-  @Test
-  void a_heavy_bar_stands_over_the_middle_of_the_foot() {
+  @ParameterizedTest
+  @MethodSource("held")
+  void the_balance_is_over_the_middle_of_the_foot_whoever_lifts_whatever(Position start) {
     // Common practice, no source (case E01): 35 to 65 % of the foot from the heel.
-    Position start = pull().hipHeight(Units.cm(58)).start();
     assertThat(start.balance().shareOfFoot()).isBetween(0.35, 0.65);
     assertThat(start.notes()).noneMatch(note -> note.startsWith("The balance is near the heels"));
   }
 
   @ParameterizedTest
-  @MethodSource("held")
-  void balance_off_the_middle_is_told(Position start) {
-    // Shoulders near above a bar over midfoot keep the lifter's own weight behind: most starts miss
-    // the 35 to 65 % of E01 (TradeCases counts them); the result says so, and the wish is not bent.
-    double share = start.balance().shareOfFoot();
-    assertThat(share).isBetween(0.0, 0.65);
-    if (share < 0.34) {
-      assertThat(start.notes())
-          .anyMatch(note -> note.startsWith("The balance is near the heels ("));
+  @ValueSource(doubles = {0, 20, 140})
+  void it_stays_there_all_the_way_up(double kilograms) {
+    Hinge hinge = pull().holding(Barbell.of(Units.kg(kilograms))).hipHeight(Units.cm(62));
+    double before = 0;
+    for (int i = 0; i <= 10; i++) {
+      Position position = hinge.at(Units.percent(10 * i));
+      assertThat(position.balance().shareOfFoot()).isBetween(0.4, 0.6);
+      double bar = position.placement().centre("right grip").getY();
+      assertThat(bar).as("the bar rises").isGreaterThan(before);
+      before = bar;
     }
+    assertThat(hinge.finish().fact("knee bend")).isLessThan(5);
+    assertThat(hinge.finish().fact("trunk lean")).isLessThan(6);
   }
 
   @Test
   void what_is_said_of_the_balance_goes_when_loads_supports_or_speed_change_it() {
-    Position start = pull().holding(Barbell.of(Units.kg(20))).hipHeight(Units.cm(68)).start();
+    Hinge behind = pull().holding(Barbell.of(Units.kg(20))).barAhead(Units.cm(-14));
+    Position start = behind.hipHeight(Units.cm(68)).start();
     String heels = "The balance is near the heels";
     assertThat(start.notes()).anyMatch(note -> note.startsWith(heels));
     assertThat(start.finerFriction().notes()).isEqualTo(start.notes());
@@ -131,8 +142,7 @@ class HingeTest {
     Position heavier = start.with(Barbell.of(Units.kg(120)));
     assertThat(heavier.notes()).noneMatch(note -> note.startsWith(heels));
     assertThat(heavier.notes().get(0)).startsWith("Loads or supports were changed after");
-    assertThat(heavier.notes())
-        .contains("The head keeps in line with the trunk; the shoulder girdle hangs at rest.");
+    assertThat(heavier.notes()).contains("Usual posture: common practice, no source.");
     assertThat(heavier.with(Barbell.of(Units.kg(1))).notes())
         .as("said once")
         .isEqualTo(heavier.notes());
@@ -147,31 +157,11 @@ class HingeTest {
         Movement.of(
             "pull",
             Tempo.smooth(Units.seconds(1)),
-            share ->
-                pull()
-                    .holding(Barbell.of(Units.kg(20)))
-                    .hipHeight(Units.cm(66 + 2 * share))
-                    .start());
+            share -> behind.hipHeight(Units.cm(66 + 2 * share)).start());
     assertThat(moving.at(Units.seconds(0.2)).notes())
         .noneMatch(note -> note.startsWith(heels))
         .anyMatch(note -> note.startsWith("Moving: 0.20 s"));
     assertThat(moving.still(Units.seconds(0.2)).notes()).anyMatch(note -> note.startsWith(heels));
-  }
-
-  @Test
-  void the_heavier_the_bar_the_nearer_the_balance_to_the_middle_of_the_foot() {
-    double last = 0;
-    for (double kilograms : new double[] {20, 60, 100, 140, 180}) {
-      double share =
-          Hinge.of(LIFTER_A)
-              .holding(Barbell.of(Units.kg(kilograms)))
-              .hipHeight(Units.cm(60))
-              .start()
-              .balance()
-              .shareOfFoot();
-      assertThat(share).isBetween(last, 0.5);
-      last = share;
-    }
   }
 
   @ParameterizedTest
@@ -196,51 +186,60 @@ class HingeTest {
     // Case E02: moment about the shoulder with hanging arms over moment at L5/S1, at most 0.05.
     Position start =
         Hinge.of(LIFTER_A).holding(Barbell.of(Units.kg(340))).hipHeight(Units.cm(60)).start();
-    assertThat(start.fact("shoulders ahead of the bar")).isCloseTo(0, within(1e-9));
+    assertThat(start.fact("shoulders ahead of the bar")).isBetween(-1e-4, 2.5);
     double ratio = start.moment(JointId.SHOULDER).size() / start.moment(JointId.L5_S1).size();
     assertThat(ratio).isLessThan(0.05);
   }
 
   @Test
-  void the_default_lifter_at_58_cm_needs_the_spine_and_says_how_much() {
+  void the_hips_end_at_their_published_flexion_and_the_spine_hardly_gives_way() {
     Position start = pull().hipHeight(Units.cm(58)).start();
-    assertThat(start.fact("hip height")).isCloseTo(58, within(1e-9));
-    assertThat(start.fact("hip flexion")).isCloseTo(120, within(1e-6));
-    assertThat(start.fact("spine flexion")).isBetween(5.0, 30.0);
-    double shared =
-        JointId.spine().stream()
-            .mapToDouble(level -> start.placement().pose().angle(level, Side.MIDLINE, "flexion"))
-            .sum();
-    assertThat(Math.toDegrees(shared)).isCloseTo(start.fact("spine flexion"), within(1e-6));
-    assertThat(start.notes())
-        .anyMatch(
-            n ->
-                n.startsWith(
-                    "The hips end at their published flexion of 120°; the spine takes up the rest: "));
+    assertThat(start.fact("hip height")).isCloseTo(58, within(1e-4));
+    assertThat(start.fact("hip flexion")).isCloseTo(130.4, within(1e-6));
+    assertThat(start.fact("spine flexion")).isBetween(-1.0, 1.0);
+    assertThat(start.notes()).contains("The spine keeps its standing shape.");
+  }
+
+  @Test
+  void a_spine_rounded_as_asked_shares_it_over_its_levels() {
+    Position start = pull().hipHeight(Units.cm(62)).spineRounding(Units.deg(25)).start();
+    assertThat(start.fact("spine flexion")).isCloseTo(25, within(1e-4));
+    double lumbar = 0;
+    for (JointId level : JointId.spine().subList(0, 5)) {
+      double bend = start.placement().pose().angle(level, Side.MIDLINE, "flexion");
+      assertThat(bend).as(level.word()).isPositive();
+      lumbar += bend;
+    }
+    assertThat(Math.toDegrees(lumbar)).isBetween(10.0, 25.0);
+    assertThat(start.notes()).contains("The spine is bent by 25°, as asked for.");
+    double straight = pull().hipHeight(Units.cm(62)).start().fact("hip flexion");
+    assertThat(start.fact("hip flexion")).isLessThan(straight - 3);
   }
 
   @Test
   void a_bar_on_blocks_leaves_the_spine_straight() {
     Position start = pull().barHeight(Units.cm(45)).hipHeight(Units.cm(75)).start();
-    assertThat(start.fact("spine flexion")).isZero();
+    assertThat(start.fact("spine flexion")).isBetween(-0.5, 0.5);
+    assertThat(start.fact("hip flexion")).isLessThan(120);
     assertThat(start.notes()).contains("The spine keeps its standing shape.");
   }
 
   @Test
-  void hip_height_knee_bend_and_trunk_lean_lead_to_the_same_position() {
+  void hip_height_knee_bend_and_trunk_lean_lead_to_much_the_same_position() {
+    // Each word fixes one number and leaves the wishes to settle the others, so not to the digit.
     Position byHeight = pull().hipHeight(Units.cm(66)).start();
     Position byKnee = pull().kneeBend(Units.deg(byHeight.fact("knee bend"))).start();
-    assertThat(byKnee.fact("hip height")).isCloseTo(66, within(1e-6));
+    assertThat(byKnee.fact("hip height")).isCloseTo(66, within(1.0));
     Position byLean = pull().trunkLean(Units.deg(byHeight.fact("trunk lean"))).start();
-    assertThat(byLean.fact("hip height")).isCloseTo(66, within(1e-5));
+    assertThat(byLean.fact("hip height")).isCloseTo(66, within(1.0));
     assertThat(byLean.moment(JointId.L5_S1).size())
-        .isCloseTo(byHeight.moment(JointId.L5_S1).size(), within(1e-4));
+        .isCloseTo(byHeight.moment(JointId.L5_S1).size(), within(10.0));
   }
 
   @Test
   void the_last_word_counts() {
     assertThat(pull().kneeBend(Units.deg(90)).hipHeight(Units.cm(66)).start().fact("hip height"))
-        .isCloseTo(66, within(1e-9));
+        .isCloseTo(66, within(1e-4));
   }
 
   @Test
@@ -261,7 +260,7 @@ class HingeTest {
             .hipHeight(Units.inch(24))
             .start();
     assertThat(imperial.moment(JointId.HIP).size())
-        .isCloseTo(metric.moment(JointId.HIP).size(), within(1e-9));
+        .isCloseTo(metric.moment(JointId.HIP).size(), within(1e-4));
   }
 
   @Test

@@ -23,7 +23,7 @@ class NoLoadTest {
     Hinge empty = Hinge.of(LIFTER).hipHeight(cm(62));
     Hinge down =
         Hinge.of(LIFTER).hipHeight(cm(62)).holding(Barbell.of(kg(80))).holding(new NoLoad());
-    assertThat(down.text()).isEqualTo(empty.text()).contains("empty hands");
+    assertThat(down.text()).isEqualTo(empty.text()).contains("nothing to lift");
     assertThat(down.start().text()).isEqualTo(empty.start().text());
     assertThat(down.start().loads()).isEmpty();
   }

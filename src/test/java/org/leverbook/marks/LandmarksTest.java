@@ -79,7 +79,7 @@ class LandmarksTest {
     double[] knee = errors(inSpace, again, JointId.KNEE);
     // Marks at hip and shoulder cannot tell a tilted pelvis from a bent spine: near the end of the
     // hips' range a few degrees of the one count as the other.
-    assertThat(hip[0]).isLessThan(5);
+    assertThat(hip[0]).isLessThan(6);
     assertThat(knee[0]).isLessThan(2);
     assertThat(hip[1]).isLessThan(16);
     assertThat(knee[1]).isLessThan(16);

@@ -92,10 +92,10 @@ class PlacementTest {
   @Test
   void an_angle_beyond_its_range_is_told_with_both() {
     double[] angles = new double[BODY.tree().angles()];
-    angles[BODY.tree().angleOf("right hip", "flexion")] = Math.toRadians(130);
+    angles[BODY.tree().angleOf("right hip", "flexion")] = Math.toRadians(140);
     Pose bent = Pose.of(BODY.tree(), angles, Vector3D.ZERO, Frame.WORLD);
     assertThat(Ranges.exceeded(bent))
-        .containsExactly("the right hip would have to flex by 130°, but its range ends at 120°");
+        .containsExactly("the right hip would have to flex by 140°, but its range ends at 130°");
     assertThat(Ranges.exceeded(STANDING)).isEmpty();
   }
 }

@@ -80,7 +80,7 @@ class BalanceTest {
   }
 
   private static Position stand(Pose pose, Load... loads) {
-    return Position.standing(
+    return Standing.position(
         "test", BODY, pose, List.of(loads), List.of(), Notes.ofPosture(List.of()));
   }
 
