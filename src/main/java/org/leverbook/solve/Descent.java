@@ -344,7 +344,8 @@ final class Descent {
     for (int a = 0; a < count; a++) {
       double[] row = factor[a];
       int column = open[a];
-      row[a] = matrix[column * n + column] + damping * scale[column];
+      double own = matrix[column * n + column];
+      row[a] = own + damping * (scale[column] + damping * Math.abs(own));
       for (int b = a + 1; b < count; b++) {
         row[b] = matrix[open[b] * n + column];
       }
