@@ -40,8 +40,16 @@ final class HingeWays {
   /** Light bars and empty hands count as much, in lifter's masses: arms do not swing far back. */
   private static final double LIGHT = 0.5;
 
-  private static final double BALANCED = 40;
+  private static final double BALANCED = 60;
+  private static final double BALANCED_ON_THE_WAY = 3;
   private static final double OVER_THE_FOOT = 20;
+
+  /** A bar hangs no further than this ahead of the ball of the foot, metres. */
+  static final double BEYOND_THE_BALL = 0.03;
+
+  /** Wrists hang with the arm. */
+  private static final double STRAIGHT = 10;
+
   private static final double SHOULDERS = 8;
 
   /** How low or high the hips can be. */
@@ -80,13 +88,17 @@ final class HingeWays {
     double width = p.value(Setting.GRIP_WIDTH, Hands.usualWidth(p));
     reaches(p, width / 2);
     FromFloor.straightArms(p, width, Grip.OVERHAND);
+    p.usually(JointId.WRIST, "flexion", 0, STRAIGHT);
+    p.usually(JointId.WRIST, "abduction", 0, STRAIGHT);
     if (p.ends().size() == 2) {
       for (Side side : p.sides()) {
         p.straight("the " + side.of("hand"), p.place(Site.HAND, side), 0);
       }
       FromFloor.alongLegs(p);
       double[] over = p.ends().stream().mapToDouble(end -> balance(p, bar, end)).toArray();
-      p.balancedOver(p.between(over[0], over[1]));
+      p.statements()
+          .ratherBalancedOnTheWay(
+              p.between(over[0], over[1]), List.copyOf(p.carried()), BALANCED_ON_THE_WAY);
     }
     return bar;
   }
@@ -199,7 +211,7 @@ final class HingeWays {
                 p.joint(JointId.BALL, side),
                 hand,
                 Vector3D.PLUS_I,
-                0);
+                -BEYOND_THE_BALL);
       }
     }
     if (!p.isSet(Setting.BAR_AHEAD) && bar.kilograms() > 0) {

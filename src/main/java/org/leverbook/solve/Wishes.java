@@ -124,6 +124,17 @@ public abstract sealed class Wishes permits Bounds {
     said.add(new Statement("a wish", ON_THE_WAY, true, weight, -1, List.of(row)));
   }
 
+  /**
+   * A wish that holds between start and finish as well: the weight balances over a place forward.
+   *
+   * @param forward of that place, metres
+   * @param masses kilograms and the points that carry them, besides the body's own
+   * @param weight how much a metre off it matters beside a radian off a usual angle
+   */
+  public void ratherBalancedOnTheWay(double forward, List<Features.Carried> masses, double weight) {
+    ratherBalanced(ON_THE_WAY, forward, masses, weight);
+  }
+
   private void wish(double weight, Row row) {
     said.add(new Statement("a wish", "", true, weight, -1, List.of(row)));
   }

@@ -38,11 +38,6 @@ final class Disagreements {
                   + " tends to straighten the sumo knee (55 N m with 140 kg); at 95 degrees the same"
                   + " set-up gives 23 N m for the extensors, as printed."),
           entry(
-              "B08c",
-              "Both moments are those of a few centimetres between ankle and floor's push, so where"
-                  + " the balance is taken decides: 0.79 with the hinge as it stands, the balance of"
-                  + " the conventional pull a little behind the Romanian's."),
-          entry(
               "B12a",
               "The order is as printed, its size above the band: no posture is printed, and with"
                   + " thighs level, feet turned out and the balance over the middle of the foot the"

@@ -94,7 +94,9 @@ class TradeCasesTest {
       assertThat(Math.abs(bar.getZ())).isCloseTo(half * ahead, within(1e-5));
       double ratio =
           position.moment(JointId.SHOULDER).size() / position.moment(JointId.L5_S1).size();
-      assertThat(ratio).as("shoulder to L5/S1").isLessThan(0.09);
+      // A light bar is held back by the arms while the shoulders go ahead for balance.
+      double most = start.loadShare() < TradeCases.HEAVY ? 0.2 : 0.1;
+      assertThat(ratio).as("shoulder to L5/S1").isLessThan(most);
     }
   }
 

@@ -34,6 +34,9 @@ class HingeTest {
   /** Conditions are met to 1e-7 m and 1e-7 rad; what hangs on several of them to ten times that. */
   private static final double SOLVED = 1e-6;
 
+  /** Wrists that give by some degrees shorten the reach by less, metres. */
+  private static final double WRISTS = 1e-3;
+
   private static final Person LIFTER_A = Person.of(Sex.MALE, Units.kg(85), Units.cm(178));
 
   private static Hinge pull() {
@@ -80,12 +83,13 @@ class HingeTest {
     assertThat(Ranges.exceeded(where.pose())).isEmpty();
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       Vector3D grip = where.centre(JointId.GRIP.on(side));
+      double ball = where.centre(JointId.BALL.on(side)).getX();
       assertThat(grip.getX())
-          .as("bar between the middle and the ball of the foot")
-          .isBetween(-0.01, where.centre(JointId.BALL.on(side)).getX() + SOLVED);
+          .as("bar over the middle of the foot or a little ahead")
+          .isBetween(-0.01, ball + HingeWays.BEYOND_THE_BALL + SOLVED);
       assertThat(grip.getY()).as("bar at plate height").isCloseTo(0.225, within(SOLVED));
       double reach = grip.subtract(where.centre(JointId.SHOULDER.on(side))).getNorm();
-      assertThat(reach).as("straight arms").isCloseTo(body.links().reach(), within(SOLVED));
+      assertThat(reach).as("straight arms").isCloseTo(body.links().reach(), within(WRISTS));
       assertThat(where.pose().angle(JointId.ELBOW, side, "flexion")).isZero();
       Vector3D knee = where.centre(JointId.KNEE.on(side));
       Vector3D ankle = where.centre(JointId.ANKLE.on(side));
@@ -128,7 +132,7 @@ class HingeTest {
       before = bar;
     }
     assertThat(hinge.finish().fact("knee bend")).isLessThan(5);
-    assertThat(hinge.finish().fact("trunk lean")).isLessThan(6);
+    assertThat(hinge.finish().fact("trunk lean")).isLessThan(8);
   }
 
   @Test
