@@ -73,6 +73,12 @@ public final class Run {
         scores,
         "SupportsBench.library",
         "SupportsBench.leverbook");
+    ratio(
+        root,
+        "a plane pose of three angles over a pose of the whole body",
+        scores,
+        "PoseBench.planeByLibrary",
+        "PoseBench.bodyFromMiddle");
     GridRate.measure(root);
     Files.writeString(folder.resolve("ratios.json"), json.writeValueAsString(root) + "\n");
     System.out.println(json.writeValueAsString(root));

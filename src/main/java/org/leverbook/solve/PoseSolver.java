@@ -28,6 +28,9 @@ public final class PoseSolver {
   private static final double[] GROWING = {1, 30, 1e3, 1e5};
   private static final double STRONG = 1e5;
 
+  /** Strengths to come to rest with, the second where the first does not lead there. */
+  private static final double[] SETTLING = {STRONG, STRONG / 10};
+
   /** The last step on the way there, and at the end, radians and metres. */
   private static final double ROUGHLY = 1e-2;
 
@@ -186,25 +189,39 @@ public final class PoseSolver {
     finish(x);
   }
 
-  /** Steps and shifts in turn until the conditions are met and nothing moves any more. */
+  /**
+   * Brings what is near to rest. Where strong conditions leave only a narrow curved valley to creep
+   * along, weaker ones with their shifts lead on.
+   */
   private void finish(double[] x) {
-    descent.again(x, BARELY_DAMPED);
+    for (double mu : SETTLING) {
+      descent.strength(mu);
+      descent.again(x, BARELY_DAMPED);
+      if (settled(x) || descent.worst() > NEARLY_MET) {
+        return;
+      }
+    }
+  }
+
+  /** Steps and shifts in turn until the conditions are met and nothing moves any more. */
+  private boolean settled(double[] x) {
     int shifts = 0;
     for (int i = 0; i < MOST_STEPS; i++) {
       double moved = descent.step(x);
       boolean met = descent.worst() < MET / 10;
       if (met && moved < FINELY) {
-        return;
+        return true;
       }
       if (moved < NEARLY_STILL) {
         if (shifts == SHIFTS || descent.worst() > NEARLY_MET && shifts > 2) {
-          return;
+          return met;
         }
         shifts++;
         descent.shift();
         descent.again(x, descent.damping());
       }
     }
+    return descent.worst() < MET / 10;
   }
 
   private Answer answer(double[] x, int steps) {
