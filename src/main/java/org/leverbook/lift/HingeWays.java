@@ -91,6 +91,8 @@ final class HingeWays {
     for (String axis : List.of("flexion", "abduction", "rotation")) {
       p.usually(JointId.SHOULDER_GIRDLE, axis, 0, STRAIGHT);
     }
+    // A straight arm turns in the shoulder or in the forearm: which of them must not waver.
+    p.usually(JointId.SHOULDER, "rotation", 0, 1);
     p.usually(JointId.WRIST, "flexion", 0, STRAIGHT);
     p.usually(JointId.WRIST, "abduction", 0, STRAIGHT);
     if (p.ends().size() == 2) {
