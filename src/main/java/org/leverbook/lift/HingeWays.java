@@ -47,10 +47,10 @@ final class HingeWays {
   /** A bar hangs no further than this ahead of the ball of the foot, metres. */
   static final double BEYOND_THE_BALL = 0.03;
 
-  /** Wrists hang with the arm. */
+  /** Wrists hang with the arm, the shoulder girdle does not make up for what legs should do. */
   private static final double STRAIGHT = 10;
 
-  private static final double SHOULDERS = 8;
+  private static final double SHOULDERS = 16;
 
   /** How low or high the hips can be. */
   private static final double UTMOST = 40;
@@ -88,13 +88,20 @@ final class HingeWays {
     double width = p.value(Setting.GRIP_WIDTH, Hands.usualWidth(p));
     reaches(p, width / 2);
     FromFloor.straightArms(p, width, Grip.OVERHAND);
+    for (String axis : List.of("flexion", "abduction", "rotation")) {
+      p.usually(JointId.SHOULDER_GIRDLE, axis, 0, STRAIGHT);
+    }
+    // A straight arm turns in the shoulder or in the forearm: which of them must not waver.
+    p.usually(JointId.SHOULDER, "rotation", 0, 1);
     p.usually(JointId.WRIST, "flexion", 0, STRAIGHT);
     p.usually(JointId.WRIST, "abduction", 0, STRAIGHT);
     if (p.ends().size() == 2) {
       for (Side side : p.sides()) {
         p.straight("the " + side.of("hand"), p.place(Site.HAND, side), 0);
       }
-      FromFloor.alongLegs(p);
+      if (bar.kilograms() > 0) {
+        FromFloor.alongLegs(p);
+      }
       double[] over = p.ends().stream().mapToDouble(end -> balance(p, bar, end)).toArray();
       p.statements()
           .ratherBalancedOnTheWay(

@@ -9,20 +9,26 @@ import java.util.List;
 import java.util.Set;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.knowm.xchart.HeatMapChart;
+import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
 import org.leverbook.lift.Hinge;
 import org.leverbook.load.Barbell;
+import org.leverbook.pose.Frame;
+import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
+import org.leverbook.statics.Position;
 import org.leverbook.study.Cell;
 import org.leverbook.study.Grid;
 import org.leverbook.study.Span;
+import org.leverbook.support.Floor;
 
 class GridPlotTest {
 
@@ -91,11 +97,23 @@ class GridPlotTest {
 
   @Test
   void what_is_nothing_but_rounding_has_one_colour() {
+    Body body = PULL.body();
+    Pose upright =
+        Pose.neutral(body.tree())
+            .rootAt(new Vector3D(0, body.links().standingHipHeight(), 0), Frame.WORLD);
     Grid<Length, Mass> hanging =
         Grid.over(
             Span.of("hip height", Units.cm(58), Units.cm(64), 5),
             Span.of("bar mass", Units.kg(40), Units.kg(41), 2),
-            (h, m) -> PULL.holding(Barbell.of(m)).barAhead(Units.cm(12)).hipHeight(h).start());
+            (h, m) ->
+                Position.of(
+                    "standing",
+                    body,
+                    upright,
+                    List.of(Barbell.of(m)),
+                    List.of(new Floor(body)),
+                    List.of(),
+                    List.of()));
     // Arms that hang straight down: the shoulder's moment is zero but for rounding.
     assertThat(hanging.cells())
         .allSatisfy(c -> assertThat(c.moment(JointId.SHOULDER)).isCloseTo(0, within(1e-6)));

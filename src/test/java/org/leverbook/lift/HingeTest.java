@@ -126,7 +126,7 @@ class HingeTest {
     double before = 0;
     for (int i = 0; i <= 10; i++) {
       Position position = hinge.at(Units.percent(10 * i));
-      assertThat(position.balance().shareOfFoot()).isBetween(0.4, 0.6);
+      assertThat(position.balance().shareOfFoot()).isBetween(0.35, 0.65);
       double bar = position.placement().centre("right grip").getY();
       assertThat(bar).as("the bar rises").isGreaterThan(before);
       before = bar;

@@ -42,9 +42,10 @@ class LegLiftsTest {
 
   /**
    * Steps this small are no jump whatever the mean, degrees: once a bar has passed the knees, they
-   * and the arms come forward within two steps, by 2.5 and 4.3 degrees at the most.
+   * and the arms come forward within two steps, by 2.5 and 4.3 degrees at the most, in an unloaded
+   * hinge of long thighs by 5.2.
    */
-  private static final double SMALL = 5;
+  private static final double SMALL = 5.5;
 
   /** Pulls of a straight bar, whose hands stay on one upright line. */
   private static final Set<String> PULLS =

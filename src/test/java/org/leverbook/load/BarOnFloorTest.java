@@ -82,7 +82,7 @@ class BarOnFloorTest {
   @Test
   void it_may_stay_in_a_movement_of_the_body_but_not_move_itself() {
     Barbell bar = Barbell.of(kg(100)).stillOnFloor(percent(40));
-    Hinge pull = Hinge.of(LIFTER).holding(bar);
+    Hinge pull = Hinge.of(LIFTER).holding(bar).barAhead(cm(4));
     Movement hips =
         Movement.of(
             "hips up",

@@ -23,7 +23,7 @@ class MovementTest {
 
   private static final Person LIFTER = Person.of(Sex.MALE, kg(85), cm(178));
 
-  /** Hips from 62 to 68 cm, the bar rising with them from 22.5 to 40 cm. */
+  /** Hips from 66 to 72 cm, the bar rising with them from 22.5 to 34.5 cm. */
   private static Position held(double share) {
     return Hinge.of(LIFTER)
         .holding(Barbell.of(kg(100)))
@@ -94,7 +94,7 @@ class MovementTest {
       }
     }
     Vector3D weight = Gravity.VECTOR.scalarMultiply(185);
-    assertThat(inertia.getY()).isLessThan(-50);
+    assertThat(inertia.getY()).isLessThan(-40);
     assertThat(Math.abs(inertia.getX())).as("forward part, taken by friction").isGreaterThan(1);
     assertThat(floor.add(weight).add(inertia).getNorm()).isLessThan(1e-6);
     assertThat(moving.held()).isTrue();
@@ -112,7 +112,8 @@ class MovementTest {
     }
     JointMoment back = moving.moment(JointId.L5_S1);
     assertThat(back.from("bar inertia")).isGreaterThan(5);
-    assertThat(back.from("body inertia")).isGreaterThan(5);
+    // The trunk comes back as it rises, which pulls the other way.
+    assertThat(back.from("body inertia")).isLessThan(-5);
     assertThat(back.mainLoad()).isEqualTo("bar");
     assertThat(moving.text()).contains("pull, 0.20 s").contains("Inertia of body and load");
   }
