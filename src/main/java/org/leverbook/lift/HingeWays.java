@@ -52,8 +52,8 @@ final class HingeWays {
 
   private static final double SHOULDERS = 16;
 
-  /** How low or high the hips can be. */
-  private static final double UTMOST = 40;
+  /** How low or high the hips can be: more gently where the firm wish tears at the conditions. */
+  private static final double[] UTMOST = {40, 15, 5};
 
   private static final DataTable SURVEY = DataTable.read("body/population_anthropometry.csv");
 
@@ -267,12 +267,17 @@ final class HingeWays {
 
   /** The hip height nearest to a wished one; NaN where there is none. */
   private static double utmost(Setup setup, double wished) {
-    Posture p = new Posture(setup, 0, true, List.of());
-    Barbell bar = common(p);
-    from(p, 0.7 * p.links().standingHipHeight(), 0.5);
-    atTheBar(p, bar);
-    p.statements().rather(p.joint(JointId.HIP, Side.RIGHT), Vector3D.PLUS_J, wished, UTMOST);
-    Answer answer = new PoseSolver(p.statements()).solve();
-    return answer.met() ? answer.pose().rootPlace().getY() : Double.NaN;
+    for (double firmly : UTMOST) {
+      Posture p = new Posture(setup, 0, true, List.of());
+      Barbell bar = common(p);
+      from(p, 0.7 * p.links().standingHipHeight(), 0.5);
+      atTheBar(p, bar);
+      p.statements().rather(p.joint(JointId.HIP, Side.RIGHT), Vector3D.PLUS_J, wished, firmly);
+      Answer answer = new PoseSolver(p.statements()).solve();
+      if (answer.met()) {
+        return answer.pose().rootPlace().getY();
+      }
+    }
+    return Double.NaN;
   }
 }

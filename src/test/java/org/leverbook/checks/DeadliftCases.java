@@ -14,7 +14,9 @@ import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Sex;
 import org.leverbook.body.Side;
+import org.leverbook.lift.Deadlift;
 import org.leverbook.lift.Hinge;
+import org.leverbook.lift.SumoDeadlift;
 import org.leverbook.load.Barbell;
 import org.leverbook.pose.Frame;
 import org.leverbook.pose.Placement;
@@ -22,25 +24,29 @@ import org.leverbook.pose.Pose;
 import org.leverbook.statics.Position;
 
 /**
- * Rows of section B on deadlifts, each posture found by the hinge: B04, B05, B08, B11, B27, B44.
+ * Rows of section B on deadlifts: B04, B05 and B11 by the two deadlifts of the library, B08 and B27
+ * by the hinge, B44.
  *
- * <p>Printed: stance, turn-out and hand spacing of both styles, stature and mass in B27. Not
- * printed, and taken: the adult of 80 kg and 178 cm elsewhere, a bar of 140 kg, the hinge's usual
- * knee bend in both styles.
+ * <p>Printed: stance, turn-out and hand spacing of both styles, which the two lifts take, stature
+ * and mass in B27. Not printed, and taken: the adult of 80 kg and 178 cm elsewhere, a bar of 140
+ * kg, the usual knees and lean of each style.
  */
 final class DeadliftCases {
 
   private static final Person ADULT = Person.of(Sex.MALE, kg(80), cm(178));
 
+  private static final Position CONVENTIONAL =
+      Deadlift.of(ADULT).holding(Barbell.of(kg(140))).start();
+
+  private static final Position SUMO = SumoDeadlift.of(ADULT).holding(Barbell.of(kg(140))).start();
+
   /** Stance, turn-out and hand spacing as B04 prints them. */
-  private static final Hinge CONVENTIONAL =
+  private static final Hinge FROM_THE_FLOOR =
       Hinge.of(ADULT)
-          .holding(Barbell.of(kg(140)))
+          .holding(Barbell.of(kg(70)))
           .stance(cm(32), deg(14))
           .gripWidth(cm(55))
           .kneeBend(deg(65));
-
-  private static final Hinge SUMO = CONVENTIONAL.stance(cm(70), deg(42)).gripWidth(cm(47));
 
   /** Knees a little bent, the bar hanging below the knee: how deep is not printed. */
   private static final Hinge ROMANIAN =
@@ -60,8 +66,8 @@ final class DeadliftCases {
     rows.put("B05d", () -> -sign(SUMO, JointId.ANKLE));
     rows.put("B05e", () -> -sign(CONVENTIONAL, JointId.ANKLE));
     rows.put("B05f", () -> sign(SUMO, JointId.KNEE));
-    rows.put("B08a", () -> sign(CONVENTIONAL.holding(Barbell.of(kg(70))), JointId.KNEE));
-    rows.put("B08b", () -> sign(ROMANIAN, JointId.KNEE));
+    rows.put("B08a", () -> sign(FROM_THE_FLOOR.start(), JointId.KNEE));
+    rows.put("B08b", () -> sign(ROMANIAN.start(), JointId.KNEE));
     rows.put("B08c", DeadliftCases::ankleToRomanian);
     rows.put("B11a", () -> yes(hipCarriesMost()));
     rows.put("B11b", () -> yes(barFurthestFromHip()));
@@ -94,13 +100,13 @@ final class DeadliftCases {
     return 2 * usual().centre(JointId.GRIP.on(Side.RIGHT)).getZ();
   }
 
-  private static double trunkLean(Hinge hinge) {
-    return hinge.start().fact("trunk lean");
+  private static double trunkLean(Position start) {
+    return start.fact("trunk lean");
   }
 
   /** Angle of the line from knee to hip with the level, degrees, in space. */
-  private static double thighAboveLevel(Hinge hinge) {
-    Placement where = hinge.start().placement();
+  private static double thighAboveLevel(Position start) {
+    Placement where = start.placement();
     Vector3D thigh =
         where
             .centre(JointId.HIP.on(Side.RIGHT))
@@ -109,13 +115,12 @@ final class DeadliftCases {
   }
 
   /** Plus where the resistance tends to flex: extensors, plantarflexors oppose. */
-  private static double sign(Hinge hinge, JointId joint) {
-    return Math.signum(hinge.start().moment(joint).about("flexion"));
+  private static double sign(Position start, JointId joint) {
+    return Math.signum(start.moment(joint).about("flexion"));
   }
 
   private static double ankleToRomanian() {
-    double conventional =
-        CONVENTIONAL.holding(Barbell.of(kg(70))).start().moment(JointId.ANKLE).size();
+    double conventional = FROM_THE_FLOOR.start().moment(JointId.ANKLE).size();
     return conventional / ROMANIAN.start().moment(JointId.ANKLE).size();
   }
 
@@ -142,19 +147,19 @@ final class DeadliftCases {
   }
 
   private static boolean hipCarriesMost() {
-    Position start = CONVENTIONAL.start();
+    Position start = CONVENTIONAL;
     double hip = start.moment(JointId.HIP).size();
     return hip > start.moment(JointId.KNEE).size() && hip > start.moment(JointId.ANKLE).size();
   }
 
   private static boolean barFurthestFromHip() {
-    Position start = CONVENTIONAL.start();
+    Position start = CONVENTIONAL;
     double hip = start.moment(JointId.HIP).arm();
     return hip > start.moment(JointId.KNEE).arm() && hip > start.moment(JointId.ANKLE).arm();
   }
 
   private static boolean ankleBearsMost() {
-    Position start = CONVENTIONAL.start();
+    Position start = CONVENTIONAL;
     List<Double> pushes =
         List.of(JointId.ANKLE, JointId.KNEE, JointId.HIP).stream()
             .map(joint -> Math.abs(start.moment(joint).force().getY()))

@@ -19,25 +19,26 @@ final class Taken {
                   + " band of B01a and B01b: whether one or both is not printed."),
           entry(
               "B04",
-              "80 kg and 178 cm, 140 kg, the same knee bend of 65 degrees in both styles; stance,"
-                  + " turn-out and hand spacing as printed. Rows b, d and f compare what the hinge"
+              "80 kg and 178 cm, 140 kg; stance, turn-out and hand spacing as printed, knees and lean as"
+                  + " usual in the library's two deadlifts. Rows b, d and f compare what the hinge"
                   + " takes where nothing is said."),
           entry(
               "B05",
-              "80 kg and 178 cm, 140 kg, knee bend 65 degrees; stance, turn-out and hand spacing of"
-                  + " B04; bar travel from the floor to standing upright."),
+              "80 kg and 178 cm, 140 kg, the two deadlifts of B04; bar travel from the floor to standing upright."),
           entry(
               "B08",
               "80 kg and 178 cm, 70 kg; conventional with knees at 65 degrees from the floor, Romanian"
                   + " at 15 degrees with the bar 40 cm up. With 140 kg the conventional knee moment is"
-                  + " small and of the other sign (5 N m)."),
+                  + " of the other sign (37 N m)."),
           entry(
               "B10",
               "Both angles counted from the level; 80 kg and 178 cm; squat with 180 kg low on the"
                   + " back, stopped at the printed thigh angle; deadlift with 200 kg on its way up at"
                   + " the printed thigh angle. On the way up from a level thigh our squat is more"
                   + " upright there (57 degrees), outside the band."),
-          entry("B11", "80 kg and 178 cm, 140 kg, knee bend 65 degrees at lift-off."),
+          entry(
+              "B11",
+              "80 kg and 178 cm, 140 kg, the conventional deadlift of the library at lift-off."),
           entry(
               "B12",
               "100 kg, thighs level, feet turned out 20, 40 and 40 degrees, shins leaned 30, 10 and 0"
