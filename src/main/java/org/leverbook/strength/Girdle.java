@@ -1,0 +1,76 @@
+package org.leverbook.strength;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.body.JointId;
+import org.leverbook.body.SegmentTree;
+import org.leverbook.body.Side;
+import org.leverbook.data.DataTable;
+import org.leverbook.pose.Placement;
+
+/**
+ * The shoulder girdle: forces of both arms together with straight elbows (Garner and Shim), half of
+ * them at each shoulder, on the arm that the shoulder joint has about the girdle's axis there. The
+ * forces are those at the strongest place; they fall as the girdle moves the way it pulls, but by
+ * how much is not printed. Rotation of the collar bone was not measured.
+ */
+final class Girdle {
+
+  private static final Map<String, String> MEASURED =
+      Map.of(
+          "elevate",
+          "elevation",
+          "depress",
+          "depression",
+          "protract",
+          "protraction",
+          "retract",
+          "retraction");
+
+  private static final DataTable TABLE = ArmStrengths.TABLE;
+
+  private final Who who;
+  private final SegmentTree tree;
+
+  Girdle(Who who, SegmentTree tree) {
+    this.who = who;
+    this.tree = tree;
+  }
+
+  Optional<ToDoubleFunction<Placement>> most(String action, Side side, int angle) {
+    String measured = MEASURED.get(action);
+    if (measured == null) {
+      return Optional.empty();
+    }
+    double both =
+        TABLE
+            .only(
+                "the girdle's " + measured,
+                r ->
+                    r.is("source", "GARNER2008")
+                        && r.is("action", measured)
+                        && r.is("sex", who.letter()))
+            .number("mean");
+    // The arm is the body's own, so the force goes with mass over stature only; the difference to
+    // mass is left out, since the sizes of those measured are assumed anyway.
+    double each = both / 2 * who.size() * who.aged() * who.trained("shoulder girdle", action, 0);
+    int girdle = tree.distalOf(JointId.SHOULDER_GIRDLE.on(side));
+    int arm = tree.distalOf(JointId.SHOULDER.on(side));
+    return Optional.of(
+        where -> {
+          Vector3D reach = where.origin(arm).subtract(where.origin(girdle));
+          return each * reach.crossProduct(where.axis(angle)).getNorm();
+        });
+  }
+
+  Evidence evidence(String action) {
+    return MEASURED.containsKey(action)
+        ? new Evidence(
+            "Garner and Shim 2008" + who.trainedBy("shoulder girdle", action),
+            "from memory",
+            "found for men and women together, split 1.6 to 1; at its strongest place")
+        : Evidence.NONE;
+  }
+}
