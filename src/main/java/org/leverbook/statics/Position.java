@@ -27,7 +27,7 @@ import org.leverbook.support.Support;
  * <p>A value. What it pulls at and touches is checked when it is made; the sums are done once, when
  * they are first asked for.
  */
-public final class Position implements Shown {
+public final class Position implements Shown, Limited {
 
   private final String name;
   final Setting setting;

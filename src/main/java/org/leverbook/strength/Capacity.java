@@ -89,7 +89,7 @@ public final class Capacity implements Shown {
     if (TrunkStrengths.lumbar().contains(joint)) {
       return "trunk";
     }
-    return joint.muscles().equals("neck") ? "neck" : joint.word();
+    return joint.paired() ? joint.word() : joint.muscles().equals("neck") ? "neck" : "upper back";
   }
 
   /**
@@ -111,7 +111,7 @@ public final class Capacity implements Shown {
     strengths.forEach(
         (name, strength) -> {
           double best = strength.best();
-          int space = endOfJoint(name);
+          int space = name.indexOf(' ');
           List<Object> row = new ArrayList<>();
           row.add(name.substring(0, space));
           row.add(name.substring(space + 1));
@@ -167,11 +167,6 @@ public final class Capacity implements Shown {
             notes.add(action + ": " + s.evidence().source() + ", " + s.evidence().status() + "."));
     notes.addAll(notes());
     return new Sheet("Strength, " + joint.word(), columns, rows, notes);
-  }
-
-  /** Joint names may hold a space themselves ("shoulder girdle"). */
-  private static int endOfJoint(String name) {
-    return name.indexOf(' ');
   }
 
   private List<String> notes() {

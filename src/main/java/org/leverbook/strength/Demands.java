@@ -100,7 +100,7 @@ public record Demands(List<Demand> all) {
             Column.text("status"),
             Column.text("source"),
             Column.text("doubt"));
-    List<Demand> sorted = new ArrayList<>(all);
+    List<Demand> sorted = new ArrayList<>(all.stream().filter(this::tells).toList());
     sorted.sort(Comparator.comparingDouble(d -> -d.effort().orElse(-1)));
     List<List<Object>> rows = new ArrayList<>();
     for (Demand demand : sorted) {
@@ -122,11 +122,24 @@ public record Demands(List<Demand> all) {
     }
     List<String> notes = new ArrayList<>(more);
     notes.add(
-        "Each direction of a joint is set against what healthy people gave in it alone, held still;"
+        "Of low back, upper back and neck the level that is asked most. Each direction of a joint is set against what healthy people gave in it alone, held still;"
             + " the grip's row is in newtons. Between people these strengths vary by 20 to 30 %"
             + " (from memory). Where nothing was measured the effort is not known.");
     notes.add(Caution.TEXT);
     return new Sheet(title, columns, rows, notes);
+  }
+
+  /** Of the levels of low back, upper back and neck only the one that is asked most. */
+  private boolean tells(Demand one) {
+    return one.joint().paired()
+        || all.stream()
+            .filter(d -> !d.joint().paired() && d.action().equals(one.action()))
+            .filter(d -> region(d).equals(region(one)))
+            .noneMatch(d -> d.needed() > one.needed());
+  }
+
+  private static String region(Demand demand) {
+    return Capacity.group(demand.joint()) + demand.canGive().isPresent();
   }
 
   /** The same on the other side. */

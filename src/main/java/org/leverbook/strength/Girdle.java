@@ -53,9 +53,7 @@ final class Girdle {
                         && r.is("action", measured)
                         && r.is("sex", who.letter()))
             .number("mean");
-    // The arm is the body's own, so the force goes with mass over stature only; the difference to
-    // mass is left out, since the sizes of those measured are assumed anyway.
-    double each = both / 2 * who.size() * who.aged() * who.trained("shoulder girdle", action, 0);
+    double each = both / 2 * who.massRatio() * who.aged() * trained(action);
     int girdle = tree.distalOf(JointId.SHOULDER_GIRDLE.on(side));
     int arm = tree.distalOf(JointId.SHOULDER.on(side));
     return Optional.of(
@@ -63,6 +61,10 @@ final class Girdle {
           Vector3D reach = where.origin(arm).subtract(where.origin(girdle));
           return each * reach.crossProduct(where.axis(angle)).getNorm();
         });
+  }
+
+  private double trained(String action) {
+    return who.trained("shoulder girdle", action, 0);
   }
 
   Evidence evidence(String action) {

@@ -5,7 +5,13 @@ import java.util.Map;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
 
-/** Hip, knee and ankle. */
+/**
+ * Hip, knee and ankle.
+ *
+ * <p>Which angles were tested is not in the abstract of the model's paper. Beyond 90° of hip
+ * flexion and 100° of knee bend the value there is kept (assumption): the bare formula falls to a
+ * half and to nothing at angles in which lifters do rise from a squat.
+ */
 final class LegStrengths {
 
   private static final DataTable MEASURED =
@@ -16,7 +22,7 @@ final class LegStrengths {
   private LegStrengths() {}
 
   static void into(Map<String, Strength> strengths, Who who) {
-    model(strengths, who, "hip", "extend", "hip_extension", -20, 120, hips(who));
+    model(strengths, who, "hip", "extend", "hip_extension", -20, 90, hips(who));
     model(
         strengths,
         who,
@@ -24,10 +30,10 @@ final class LegStrengths {
         "flex",
         "hip_flexion",
         -20,
-        120,
+        90,
         "falls with flexion here; a later study found the opposite (Ito et al. 2024)");
-    model(strengths, who, "knee", "extend", "knee_extension", 0, 140, "");
-    model(strengths, who, "knee", "flex", "knee_flexion", 0, 140, "");
+    model(strengths, who, "knee", "extend", "knee_extension", 0, 100, "");
+    model(strengths, who, "knee", "flex", "knee_flexion", 0, 100, "");
     model(
         strengths,
         who,
@@ -59,13 +65,15 @@ final class LegStrengths {
       String note) {
     LowerLimb limb = new LowerLimb(row, who);
     double factor = who.trained(joint, action, 0);
+    double low = Math.toRadians(from);
+    double high = Math.toRadians(to);
     strengths.put(
         joint + " " + action,
         new Strength(
-            (angle, speed) -> factor * limb.at(angle, speed),
+            (angle, speed) -> factor * limb.at(Math.max(low, Math.min(high, angle)), speed),
             true,
-            Math.toRadians(from),
-            Math.toRadians(to),
+            low,
+            high,
             new Evidence(MODEL + who.trainedBy(joint, action), "from memory", note)));
   }
 

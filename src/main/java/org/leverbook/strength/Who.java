@@ -52,6 +52,11 @@ record Who(Sex sex, double mass, double stature, Condition condition) {
     return mass * stature / measured;
   }
 
+  /** Mass over that of the people measured: for forces, where the arm is the body's own. */
+  double massRatio() {
+    return mass / (sex == Sex.MALE ? 75 : 60);
+  }
+
   /** What age leaves. */
   double aged() {
     return 1 - (1 - LEFT_AT_75) * Math.max(0, condition.years() - 25) / 50;
