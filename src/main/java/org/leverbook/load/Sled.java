@@ -174,7 +174,7 @@ public record Sled(double kilograms, double slope, Optional<Double> along, doubl
 
   @Override
   public Optional<Load> times(double factor) {
-    return Optional.of(new Sled(factor * kilograms, slope, along, factor * gained));
+    return Optional.of(new Sled(factor * kilograms, slope, along, gained));
   }
 
   @Override

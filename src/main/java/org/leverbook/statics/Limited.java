@@ -64,4 +64,16 @@ public sealed interface Limited permits Position {
     return Demands.of(
         capacity, new AskedLoads(position.placement(), position.forces()), position.placement());
   }
+
+  /**
+   * The largest load that can be held still in this posture: the main load grows until a joint
+   * reaches its limit, a hand its grip, or the supports no longer hold.
+   *
+   * @return the load and what limits it
+   * @throws Refused if nothing here can grow
+   */
+  default Largest largest() {
+    Position position = (Position) this;
+    return Largest.of(position, Capacity.of(position.body()));
+  }
 }

@@ -138,7 +138,7 @@ public final class Position implements Shown, Limited {
     return new Position(other, this, itsNotes);
   }
 
-  private Position changed(Setting other) {
+  Position changed(Setting other) {
     return new Position(name, other, facts, notes.afterChange());
   }
 

@@ -53,21 +53,30 @@ final class Abilities {
         for (int sign : new int[] {1, -1}) {
           String action = freedom.motion().verb(sign);
           all.add(
-              new Ability(
-                  joint,
-                  side,
-                  action,
-                  "N·m",
-                  (loads, where) -> -sign * loads.about(angle),
-                  joint == JointId.SHOULDER_GIRDLE
-                      ? girdle.most(action, side, angle)
-                      : most(joint, action, angle),
-                  joint == JointId.SHOULDER_GIRDLE
-                      ? girdle.evidence(action)
-                      : evidence(Capacity.group(joint) + " " + action)));
+              joint == JointId.SHOULDER_GIRDLE
+                  ? girdle(side, action, sign, angle)
+                  : new Ability(
+                      joint,
+                      side,
+                      action,
+                      "N·m",
+                      (loads, where) -> -sign * loads.about(angle),
+                      most(joint, action, angle),
+                      evidence(Capacity.group(joint) + " " + action)));
         }
       }
     }
+  }
+
+  private Ability girdle(Side side, String action, int sign, int angle) {
+    return new Ability(
+        JointId.SHOULDER_GIRDLE,
+        side,
+        action,
+        "N·m",
+        girdle.asked(sign, side, angle),
+        girdle.most(action, side, angle),
+        girdle.evidence(action));
   }
 
   private Optional<ToDoubleFunction<Placement>> most(JointId joint, String action, int angle) {

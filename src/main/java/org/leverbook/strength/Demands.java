@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Sheet;
@@ -62,14 +63,22 @@ public record Demands(List<Demand> all) {
 
   /**
    * The one nearest to its limit, or furthest beyond: the first to reach it when all that is asked
-   * grows alike.
+   * grows alike. The right side where both are alike. Never the wrist: a lifter lays the bar over
+   * it, while here its angle and the place of the bar in the hand are only roughly known.
    *
    * @return empty where nothing of known strength is asked
    */
   public Optional<Demand> limiter() {
-    return all.stream()
-        .filter(d -> d.effort().isPresent())
-        .max(Comparator.comparingDouble(d -> d.effort().getAsDouble()));
+    Demand hardest = null;
+    double most = 0;
+    for (Demand demand : all) {
+      double effort = demand.joint() == JointId.WRIST ? 0 : demand.effort().orElse(0);
+      if (effort > most * (1 + ALIKE)) {
+        hardest = demand;
+        most = effort;
+      }
+    }
+    return Optional.ofNullable(hardest);
   }
 
   /**
@@ -124,7 +133,8 @@ public record Demands(List<Demand> all) {
     notes.add(
         "Of low back, upper back and neck the level that is asked most. Each direction of a joint is set against what healthy people gave in it alone, held still;"
             + " the grip's row is in newtons. Between people these strengths vary by 20 to 30 %"
-            + " (from memory). Where nothing was measured the effort is not known.");
+            + " (from memory). The wrist is never called the limiter: the bar's place in the hand is"
+            + " only roughly known. Where nothing was measured the effort is not known.");
     notes.add(Caution.TEXT);
     return new Sheet(title, columns, rows, notes);
   }

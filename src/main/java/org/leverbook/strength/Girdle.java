@@ -15,6 +15,11 @@ import org.leverbook.pose.Placement;
  * them at each shoulder, on the arm that the shoulder joint has about the girdle's axis there. The
  * forces are those at the strongest place; they fall as the girdle moves the way it pulls, but by
  * how much is not printed. Rotation of the collar bone was not measured.
+ *
+ * <p>In those tests nothing turned the shoulder joint itself. Muscles from trunk to arm (the large
+ * chest muscle, latissimus) carry what turns it past the girdle, so of the moment at the girdle
+ * only the part of the force through the shoulder joint is set against these strengths
+ * (assumption).
  */
 final class Girdle {
 
@@ -61,6 +66,16 @@ final class Girdle {
           Vector3D reach = where.origin(arm).subtract(where.origin(girdle));
           return each * reach.crossProduct(where.axis(angle)).getNorm();
         });
+  }
+
+  /** The moment that the force through the shoulder joint asks of the girdle. */
+  Ability.Asked asked(int sign, Side side, int angle) {
+    int girdle = tree.distalOf(JointId.SHOULDER_GIRDLE.on(side));
+    int arm = tree.distalOf(JointId.SHOULDER.on(side));
+    return (loads, where) -> {
+      Vector3D reach = where.origin(arm).subtract(where.origin(girdle));
+      return -sign * reach.crossProduct(loads.force(arm)).dotProduct(where.axis(angle));
+    };
   }
 
   private double trained(String action) {
