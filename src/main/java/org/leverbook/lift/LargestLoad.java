@@ -67,10 +67,9 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
     points = List.copyOf(points);
   }
 
-  static LargestLoad of(Lift<?> lift) {
+  static LargestLoad of(Lift<?> lift, Capacity capacity) {
     Position usual = lift.start();
     Load main = main(lift, usual);
-    Capacity capacity = Capacity.of(lift.body());
     List<Point> points =
         IntStream.rangeClosed(0, STEPS)
             .parallel()

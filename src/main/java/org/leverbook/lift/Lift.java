@@ -21,6 +21,7 @@ import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Movement;
 import org.leverbook.statics.Position;
 import org.leverbook.statics.Tempo;
+import org.leverbook.strength.Capacity;
 import org.leverbook.support.Support;
 
 /**
@@ -193,7 +194,17 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
    * @throws Refused if the lift has no load that could grow
    */
   public LargestLoad largest() {
-    return LargestLoad.of(this);
+    return LargestLoad.of(this, Capacity.of(body()));
+  }
+
+  /**
+   * The same with straps, so that the grip does not limit.
+   *
+   * @return a table; its least load is the largest for the whole lift
+   * @throws Refused if the lift has no load that could grow
+   */
+  public LargestLoad largestWithStraps() {
+    return LargestLoad.of(this, Capacity.of(body()).strapped());
   }
 
   /** The same lift with one of its loads so many times as heavy. */

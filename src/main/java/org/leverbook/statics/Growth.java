@@ -44,48 +44,47 @@ final class Growth {
 
   private static final double FIRST = 0.05;
 
-  private static final double STEP = 1.6;
-
-  /** Of the largest load: a hundredth of a kilogram in a hundred. */
-  private static final double NEAR = 1e-4;
+  private static final double STEP = 2;
 
   private final DoubleFunction<Tried> attempt;
+  private final double near;
 
-  private Growth(DoubleFunction<Tried> attempt) {
+  private Growth(DoubleFunction<Tried> attempt, double near) {
     this.attempt = attempt;
+    this.near = near;
   }
 
   /**
    * Lets a load grow.
    *
    * @param attempt what a load so many times its size does
-   * @param around a size near which the limit is thought to be, above zero
+   * @param near how nearly, as a share of the largest load
    * @return the largest and its limit
    */
-  static Found of(DoubleFunction<Tried> attempt, double around) {
-    return new Growth(attempt).grow(around);
+  static Found of(DoubleFunction<Tried> attempt, double near) {
+    return new Growth(attempt, near).grow();
   }
 
-  private Found grow(double around) {
+  private Found grow() {
     double low = 0;
     Tried below = attempt.apply(0);
     if (!below.possible()) {
       Tried nothing = below;
-      low = FIRST * around;
+      low = FIRST;
       below = attempt.apply(low);
       while (!below.possible()) {
         low *= STEP;
-        if (low > MOST * around) {
+        if (low > MOST) {
           return new Found(0, false, false, nothing);
         }
         below = attempt.apply(low);
       }
     }
-    double high = Math.max(FIRST * around, low);
+    double high = Math.max(FIRST, low);
     Tried above = below;
     do {
       high *= STEP;
-      if (high > MOST * around) {
+      if (high > MOST) {
         return new Found(low, true, true, below);
       }
       above = attempt.apply(high);
@@ -104,7 +103,7 @@ final class Growth {
     double lowValue = at.effort() - 1;
     double highValue = over.effort() - 1;
     int kept = 0;
-    while (high - low > NEAR * high) {
+    while (high - low > near * high) {
       boolean secant = above.held() && highValue > lowValue;
       double part = secant ? -lowValue / (highValue - lowValue) : 0.5;
       double middle = low + Math.max(0.02, Math.min(0.98, part)) * (high - low);

@@ -33,6 +33,12 @@ public record Largest(
     boolean limited)
     implements Shown {
 
+  /** A hundredth of a kilogram in a hundred. */
+  private static final double NEAR = 1e-4;
+
+  /** Where every try needs a posture of its own. */
+  private static final double ROUGHLY = 5e-3;
+
   /**
    * Lets the main load of a position grow; the posture stays, what the supports give is found anew.
    *
@@ -54,7 +60,7 @@ public record Largest(
                       position.setting.changing(load -> load.equals(main) ? grown : load)),
                   capacity);
             },
-            1));
+            NEAR));
   }
 
   /**
@@ -79,7 +85,7 @@ public record Largest(
                 return new Growth.Tried(false, 0, Optional.empty(), e.getMessage());
               }
             },
-            1));
+            ROUGHLY));
   }
 
   private static Largest of(String name, Load main, Growth.Found found) {

@@ -76,4 +76,15 @@ public sealed interface Limited permits Position {
     Position position = (Position) this;
     return Largest.of(position, Capacity.of(position.body()));
   }
+
+  /**
+   * The same with straps, so that the grip does not limit.
+   *
+   * @return the load and what limits it
+   * @throws Refused if nothing here can grow
+   */
+  default Largest largestWithStraps() {
+    Position position = (Position) this;
+    return Largest.of(position, Capacity.of(position.body()).strapped());
+  }
 }

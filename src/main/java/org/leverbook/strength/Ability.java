@@ -2,6 +2,7 @@ package org.leverbook.strength;
 
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.muscle.JointLoads;
@@ -27,6 +28,9 @@ public record Ability(
     Optional<ToDoubleFunction<Placement>> most,
     Evidence evidence) {
 
+  /** A hand that is pressed so straight at its forearm carries the bar over the wrist. */
+  private static final double STRAIGHT = Math.cos(Math.toRadians(45));
+
   /** What loads ask of one action. */
   @FunctionalInterface
   public interface Asked {
@@ -48,5 +52,22 @@ public record Ability(
    */
   public String jointName() {
     return joint.on(side);
+  }
+
+  /**
+   * Whether it can be what limits. A wrist cannot where the load presses the hand along the
+   * forearm: a lifter lays the bar over the wrist then, while here its place in the hand is fixed.
+   *
+   * @param loads what acts
+   * @param where where the body is
+   * @return true except for such a wrist
+   */
+  boolean limits(JointLoads loads, Placement where) {
+    if (joint != JointId.WRIST) {
+      return true;
+    }
+    Vector3D force = loads.force(where.tree().distalOf(jointName()));
+    int forearm = where.tree().distalOf(JointId.ELBOW.on(side));
+    return force.dotProduct(where.frame(forearm).y()) < STRAIGHT * force.getNorm();
   }
 }

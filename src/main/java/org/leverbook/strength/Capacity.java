@@ -51,6 +51,16 @@ public final class Capacity implements Shown {
   }
 
   /**
+   * The same with straps: the hands need not hold.
+   *
+   * @return without the grip
+   */
+  public Capacity strapped() {
+    List<Ability> others = abilities.stream().filter(a -> a.joint() != JointId.GRIP).toList();
+    return new Capacity(body, strengths, others);
+  }
+
+  /**
    * Every joint's ways to act.
    *
    * @return both directions of each axis that muscles turn; the shoulder's by raising, across and

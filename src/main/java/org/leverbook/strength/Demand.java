@@ -15,6 +15,8 @@ import org.leverbook.display.Shown;
  * @param unit N·m, or N for the grip
  * @param needed what is asked, above zero
  * @param canGive the most it can give; empty where nothing was measured
+ * @param limits whether it can be what limits: false for a wrist that the lifter can lay the bar
+ *     over
  * @param evidence where that comes from
  */
 public record Demand(
@@ -24,6 +26,7 @@ public record Demand(
     String unit,
     double needed,
     OptionalDouble canGive,
+    boolean limits,
     Evidence evidence)
     implements Shown {
 

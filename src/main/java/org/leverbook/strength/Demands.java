@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Sheet;
@@ -55,6 +54,7 @@ public record Demands(List<Demand> all) {
                     .most()
                     .map(most -> OptionalDouble.of(most.applyAsDouble(where)))
                     .orElse(OptionalDouble.empty()),
+                ability.limits(loads, where),
                 ability.evidence()));
       }
     }
@@ -63,8 +63,8 @@ public record Demands(List<Demand> all) {
 
   /**
    * The one nearest to its limit, or furthest beyond: the first to reach it when all that is asked
-   * grows alike. The right side where both are alike. Never the wrist: a lifter lays the bar over
-   * it, while here its angle and the place of the bar in the hand are only roughly known.
+   * grows alike. The right side where both are alike. Not a wrist that the load presses straight
+   * on: a lifter lays the bar over it, while here the bar's place in the hand is fixed.
    *
    * @return empty where nothing of known strength is asked
    */
@@ -72,7 +72,7 @@ public record Demands(List<Demand> all) {
     Demand hardest = null;
     double most = 0;
     for (Demand demand : all) {
-      double effort = demand.joint() == JointId.WRIST ? 0 : demand.effort().orElse(0);
+      double effort = demand.limits() ? demand.effort().orElse(0) : 0;
       if (effort > most * (1 + ALIKE)) {
         hardest = demand;
         most = effort;
@@ -133,8 +133,8 @@ public record Demands(List<Demand> all) {
     notes.add(
         "Of low back, upper back and neck the level that is asked most. Each direction of a joint is set against what healthy people gave in it alone, held still;"
             + " the grip's row is in newtons. Between people these strengths vary by 20 to 30 %"
-            + " (from memory). The wrist is never called the limiter: the bar's place in the hand is"
-            + " only roughly known. Where nothing was measured the effort is not known.");
+            + " (from memory). A wrist that the load presses straight on is never called the limiter:"
+            + " a lifter lays the bar over it. Where nothing was measured the effort is not known.");
     notes.add(Caution.TEXT);
     return new Sheet(title, columns, rows, notes);
   }

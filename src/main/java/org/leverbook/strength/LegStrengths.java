@@ -19,6 +19,13 @@ final class LegStrengths {
 
   private static final String MODEL = "Anderson, Madigan and Nussbaum 2007";
 
+  private static final double STILL_OVER_TURNING =
+      DataTable.read("strength/force_velocity_effort.csv")
+          .only(
+              "holding still over turning",
+              r -> r.is("source", "STOTZ2022") && r.is("name", "isometric to concentric 60 deg/s"))
+          .number("coef_a");
+
   private LegStrengths() {}
 
   static void into(Map<String, Strength> strengths, Who who) {
@@ -32,7 +39,7 @@ final class LegStrengths {
         -20,
         90,
         "falls with flexion here; a later study found the opposite (Ito et al. 2024)");
-    model(strengths, who, "knee", "extend", "knee_extension", 0, 100, "");
+    model(strengths, who, "knee", "extend", "knee_extension", 20, 100, "");
     model(strengths, who, "knee", "flex", "knee_flexion", 0, 100, "");
     model(
         strengths,
@@ -96,6 +103,6 @@ final class LegStrengths {
             new Evidence(
                 "Sugimoto et al. 2014" + who.trainedBy("hip", "abduct"),
                 "found, shape from memory",
-                "college athletes turning at 60° a second; shape Neumann et al. 1988")));
+                "college athletes turning at 60° a second, times 1.294 for holding still (Stotz et al. 2022, uncertain); shape Neumann et al. 1988")));
   }
 }
