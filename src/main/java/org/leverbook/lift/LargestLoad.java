@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Sheet;
@@ -70,10 +73,12 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
   static LargestLoad of(Lift<?> lift, Capacity capacity) {
     Position usual = lift.start();
     Load main = main(lift, usual);
+    Map<Double, Lift<?>> sizes = new ConcurrentHashMap<>();
+    DoubleFunction<Lift<?>> sized = k -> sizes.computeIfAbsent(k, size -> lift.with(main, size));
     List<Point> points =
         IntStream.rangeClosed(0, STEPS)
             .parallel()
-            .mapToObj(i -> at(lift, main, (double) i / STEPS, capacity))
+            .mapToObj(i -> at(sized, main, (double) i / STEPS, capacity))
             .toList();
     return new LargestLoad(lift.name(), lift.body().person().text(), points);
   }
@@ -93,12 +98,13 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
                         + " .with(beltWeight(kg(10)))."));
   }
 
-  private static Point at(Lift<?> lift, Load main, double share, Capacity capacity) {
+  private static Point at(
+      DoubleFunction<Lift<?>> sized, Load main, double share, Capacity capacity) {
     try {
-      Largest found = byRounds(lift, main, share, capacity);
+      Largest found = byRounds(sized, share, capacity);
       if (found.limited() && found.limiter().isEmpty()) {
         // It fell over only because its posture was that of another load.
-        found = Largest.of(name(share), main, k -> posture(lift, main, k, share), capacity);
+        found = Largest.of(name(share), main, k -> posture(sized, k, share), capacity);
       }
       return new Point(share, Optional.of(found), found.reason());
     } catch (Refused e) {
@@ -106,10 +112,10 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
     }
   }
 
-  private static Largest byRounds(Lift<?> lift, Load main, double share, Capacity capacity) {
+  private static Largest byRounds(DoubleFunction<Lift<?>> sized, double share, Capacity capacity) {
     double factor = 1;
     for (int round = 0; ; round++) {
-      Largest found = Largest.of(posture(lift, main, factor, share), capacity);
+      Largest found = Largest.of(posture(sized, factor, share), capacity);
       double next = factor * found.factor();
       boolean still = Math.abs(next - factor) <= STILL * factor;
       if (still || next == 0 || !found.limited() || round == MOST_ROUNDS) {
@@ -119,8 +125,8 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
     }
   }
 
-  private static Position posture(Lift<?> lift, Load main, double factor, double share) {
-    return lift.with(main, factor).way().at(share, name(share));
+  private static Position posture(DoubleFunction<Lift<?>> sized, double factor, double share) {
+    return sized.apply(factor).way().at(share, name(share));
   }
 
   private static String name(double share) {

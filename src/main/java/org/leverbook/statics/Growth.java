@@ -42,15 +42,15 @@ final class Growth {
   /** Nothing grows beyond this many times its size. */
   private static final double MOST = 200;
 
-  private static final double FIRST = 0.05;
-
   private static final double STEP = 2;
 
   private final DoubleFunction<Tried> attempt;
+  private final double first;
   private final double near;
 
-  private Growth(DoubleFunction<Tried> attempt, double near) {
+  private Growth(DoubleFunction<Tried> attempt, double first, double near) {
     this.attempt = attempt;
+    this.first = first;
     this.near = near;
   }
 
@@ -58,11 +58,12 @@ final class Growth {
    * Lets a load grow.
    *
    * @param attempt what a load so many times its size does
+   * @param first the first step, as a share of the load's size now
    * @param near how nearly, as a share of the largest load
    * @return the largest and its limit
    */
-  static Found of(DoubleFunction<Tried> attempt, double near) {
-    return new Growth(attempt, near).grow();
+  static Found of(DoubleFunction<Tried> attempt, double first, double near) {
+    return new Growth(attempt, first, near).grow();
   }
 
   private Found grow() {
@@ -70,7 +71,7 @@ final class Growth {
     Tried below = attempt.apply(0);
     if (!below.possible()) {
       Tried nothing = below;
-      low = FIRST;
+      low = first;
       below = attempt.apply(low);
       while (!below.possible()) {
         low *= STEP;
@@ -80,7 +81,7 @@ final class Growth {
         below = attempt.apply(low);
       }
     }
-    double high = Math.max(FIRST, low);
+    double high = Math.max(first, low);
     Tried above = below;
     do {
       high *= STEP;

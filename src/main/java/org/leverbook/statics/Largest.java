@@ -60,6 +60,7 @@ public record Largest(
                       position.setting.changing(load -> load.equals(main) ? grown : load)),
                   capacity);
             },
+            0.05,
             NEAR));
   }
 
@@ -85,6 +86,7 @@ public record Largest(
                 return new Growth.Tried(false, 0, Optional.empty(), e.getMessage());
               }
             },
+            0.5,
             ROUGHLY));
   }
 
