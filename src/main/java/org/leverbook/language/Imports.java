@@ -23,6 +23,7 @@ public final class Imports {
       import org.leverbook.lift.*;
       import org.leverbook.marks.*;
       import org.leverbook.statics.*;
+      import org.leverbook.strength.*;
       import org.leverbook.study.*;
       import org.leverbook.support.*;
       import tech.tablesaw.api.Table;
