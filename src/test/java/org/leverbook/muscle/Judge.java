@@ -1,5 +1,6 @@
 package org.leverbook.muscle;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.ojalgo.matrix.store.R064Store;
 import org.ojalgo.optimisation.Optimisation;
@@ -17,7 +18,8 @@ public final class Judge {
    * @param muscles how many muscles share them
    * @param moments row-major, newton metres at full force
    * @param needed newton metres
-   * @return shares of the greatest forces; empty where it calls its own answer less than optimal
+   * @return shares of the greatest forces; empty where it found none: its own verdict, or numbers
+   *     that are none
    */
   public static Optional<double[]> pulls(int axes, int muscles, double[] moments, double[] needed) {
     R064Store q = R064Store.FACTORY.make(muscles, muscles);
@@ -50,6 +52,9 @@ public final class Judge {
             .inequalities(within, bounds)
             .build()
             .solve();
-    return result.getState().isOptimal() ? Optional.of(result.toRawCopy1D()) : Optional.empty();
+    double[] found = result.toRawCopy1D();
+    boolean usable =
+        result.getState().isOptimal() && Arrays.stream(found).allMatch(Double::isFinite);
+    return usable ? Optional.of(found) : Optional.empty();
   }
 }
