@@ -3,8 +3,8 @@ package org.leverbook.muscle;
 import java.util.Arrays;
 
 /**
- * Solves (M D M' + e I) x = r by a Cholesky factor that is stored and worked on only from each
- * row's first entry on.
+ * Solves (M D M' + E) x = r by a Cholesky factor that is stored and worked on only from each row's
+ * first entry on.
  */
 final class EnvelopeCholesky {
 
@@ -34,11 +34,11 @@ final class EnvelopeCholesky {
     }
   }
 
-  /** Fills in and factors; e above zero makes it positive definite. */
-  void of(SparseColumns m, double[] d, double e) {
+  /** Fills in and factors; E, diagonal and above zero, makes it positive definite. */
+  void of(SparseColumns m, double[] d, double[] e) {
     for (int q = 0; q < size; q++) {
       Arrays.fill(factor, q * size + first[q], q * size + q, 0);
-      factor[q * size + q] = e;
+      factor[q * size + q] = e[q];
     }
     for (int i = 0; i < m.columns; i++) {
       double weight = d[i];
