@@ -16,21 +16,23 @@ import org.leverbook.pose.Pose;
  * ({@link Tissue}); the muscles share the rest with the least summed stress ({@link Sharing}); what
  * nobody can hold is told ({@link #uncovered()}).
  *
- * <p>Two kinds of axes are no conditions. The thoracic levels: sternum and ribs are a frame beside
- * the spine and hold an unknown part, and our arms hang from T1 alone, where real shoulder muscles
- * spread over the whole thorax; so the frame may hold what muscles do not, at a price (assumption:
- * {@link #FRAME}). And an axis that is asked for a direction in which the tables know no muscle
- * (bending the neck forward): nothing can be said about it.
+ * <p>Two kinds of axes are no conditions. Where something that the tables do not know holds a part
+ * ({@link Held#notKnown()}): sternum and ribs are a frame beside the thoracic spine, and our arms
+ * hang from T1 alone, where real shoulder muscles spread over the whole thorax; so what muscles do
+ * not hold there is left to it, at a price (assumption: {@link #FRAME}). And an axis that is asked
+ * for a direction in which the tables know no muscle (bending the neck forward): nothing can be
+ * said about it.
  *
  * <p>It is the least stress that holds: people who brace pull harder, muscle against muscle.
  */
 public final class Effort {
 
   /**
-   * What leaving moment to the rib cage costs: half for the size of what the level's muscles give,
-   * as against one for a muscle at its limit. Assumption; no measurement of the split was found.
+   * What leaving moment to what the tables do not know costs: a twentieth for the size of what the
+   * axis' muscles give, as against one for a muscle at its limit. Assumption; no measurement of the
+   * split was found.
    */
-  static final double FRAME = 1;
+  static final double FRAME = 0.1;
 
   /** What stretched tissue at its most costs, as against one for a muscle at its limit. */
   private static final double STRETCHED = 1e-3;
@@ -91,7 +93,7 @@ public final class Effort {
     private Sharing sharing(int rows, int power) {
       Sharing sharing = new Sharing(rows, columns, power);
       for (int row = 0; row < rows; row++) {
-        if (Held.shared(muscles.tree(), muscles.axes()[row])) {
+        if (!Held.besides(muscles.tree(), muscles.axes()[row]).isEmpty()) {
           sharing.soften(row, FRAME);
         }
       }

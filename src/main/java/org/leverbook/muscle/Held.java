@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.leverbook.body.Freedom;
 import org.leverbook.body.Joint;
 import org.leverbook.body.JointId;
+import org.leverbook.body.Motion;
 import org.leverbook.body.SegmentTree;
 
 /**
@@ -60,28 +61,41 @@ public record Held(
   }
 
   /**
-   * Whether something else than muscle holds an axis too: sternum and ribs the levels from T11/T12
-   * to T1/T2; discs and ligaments the small differences from level to level between C7 and the
-   * head, where the tables have arms at three levels only.
+   * Why what muscles of the tables give about an axis is not all: there it is no condition that
+   * they hold it, and what they leave is no weakness.
+   *
+   * @return the reason; empty where muscles must hold it
    */
-  static boolean shared(SegmentTree tree, int axis) {
-    return shared(tree.segment(segment(tree, axis)).joint().name());
+  static String besides(Joint joint, Freedom freedom) {
+    String name = joint.name();
+    if (between(name, JointId.T11_T12, JointId.T1_T2)) {
+      return "sternum and ribs hold a part";
+    }
+    if (between(name, JointId.C6_C7, JointId.HEAD)) {
+      return "arms are known at three levels of the neck only";
+    }
+    if (name.equals(JointId.HIP.word()) && freedom.motion() == Motion.ROTATION) {
+      return "the deep rotators of the hip are not in the data, and arms of the others only for"
+          + " standing";
+    }
+    return "";
   }
 
-  private static boolean shared(String joint) {
-    return between(joint, JointId.T11_T12, JointId.T1_T2)
-        || between(joint, JointId.C6_C7, JointId.HEAD);
+  static String besides(SegmentTree tree, int axis) {
+    int segment = segment(tree, axis);
+    Joint joint = tree.segment(segment).joint();
+    return besides(joint, joint.freedoms().get(axis - tree.firstAngle(segment)));
   }
 
   /**
-   * Whether what is uncovered is no weakness but what the data do not know: what sternum and ribs
-   * hold, and muscles that bend the neck or the thorax forward.
+   * Why what is uncovered is no weakness but something that the data do not know.
    *
-   * @return true where it means "not known"
+   * @return the reason; empty where it is a weakness
    */
-  public boolean notKnown() {
+  public String notKnown() {
+    String besides = besides(joint, freedom);
     boolean forward = uncovered > 0 && between(joint.name(), JointId.T12_L1, JointId.HEAD);
-    return forward || shared(joint.name());
+    return besides.isEmpty() && forward ? "no muscle of the data bends it forward" : besides;
   }
 
   private static boolean between(String joint, JointId low, JointId high) {
@@ -106,9 +120,7 @@ public record Held(
             Math.abs(uncovered),
             joint.fullName(),
             freedom.motion().noun(uncovered));
-    return notKnown()
-        ? what + " (not known: no muscle in the data, or held by the rib cage)"
-        : what;
+    return notKnown().isEmpty() ? what : what + ", not known: " + notKnown();
   }
 
   @Override
