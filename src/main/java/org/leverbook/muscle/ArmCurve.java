@@ -1,5 +1,7 @@
 package org.leverbook.muscle;
 
+import java.util.Arrays;
+import java.util.List;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -112,6 +114,15 @@ public final class ArmCurve {
    */
   public double to() {
     return at[at.length - 1];
+  }
+
+  /**
+   * The angles of the table.
+   *
+   * @return radians, rising
+   */
+  public List<Double> angles() {
+    return Arrays.stream(at).boxed().toList();
   }
 
   /**

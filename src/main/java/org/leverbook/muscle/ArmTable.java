@@ -19,6 +19,9 @@ final class ArmTable {
 
   private static final List<String> CONFIDENCE = List.of("high", "medium", "low");
 
+  /** The table that travels with Leverbook. */
+  static final ArmTable SHIPPED = of(DataTable.read("muscle/moment_arms.csv"), MuscleTable.SHIPPED);
+
   private final Map<String, List<ArmSeries>> byMuscle = new LinkedHashMap<>();
 
   private ArmTable() {}

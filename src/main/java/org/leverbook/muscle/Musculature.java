@@ -12,7 +12,6 @@ import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
-import org.leverbook.data.DataTable;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
 
@@ -42,12 +41,6 @@ public final class Musculature {
         }
       };
 
-  /** The arms of the reference man, read once. */
-  private static final class Read {
-    static final ArmTable ARMS =
-        ArmTable.of(DataTable.read("muscle/moment_arms.csv"), MuscleTable.SHIPPED);
-  }
-
   private final SegmentTree tree;
   private final List<Strand> strands;
   private final int[] axes;
@@ -61,7 +54,7 @@ public final class Musculature {
 
   private Musculature(Body body, Scaling scaling) {
     tree = body.tree();
-    strands = new Builder(tree, scaling).strands();
+    strands = new StrandBuilder(tree, scaling).strands();
     TreeSet<Integer> turned = new TreeSet<>();
     strands.forEach(s -> s.crossings().forEach(c -> turned.add(c.axis())));
     axes = turned.stream().mapToInt(Integer::intValue).toArray();
@@ -209,57 +202,5 @@ public final class Musculature {
       }
     }
     return where.axis(axis);
-  }
-
-  /** Puts the tables onto a tree. */
-  private static final class Builder {
-
-    private final SegmentTree tree;
-    private final Scaling scaling;
-    private final SpineCrossings spine;
-
-    Builder(SegmentTree tree, Scaling scaling) {
-      this.tree = tree;
-      this.scaling = scaling;
-      spine = new SpineCrossings(tree, scaling.arm());
-    }
-
-    List<Strand> strands() {
-      List<Strand> strands = new ArrayList<>();
-      for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-        for (MuscleRow muscle : MuscleTable.SHIPPED.all()) {
-          double force = scaling.maxForce(muscle);
-          List<Crossing> crossings = crossings(muscle, side, force);
-          if (!crossings.isEmpty()) {
-            strands.add(new Strand(muscle, side, force, crossings));
-          }
-        }
-      }
-      return List.copyOf(strands);
-    }
-
-    private List<Crossing> crossings(MuscleRow muscle, Side side, double force) {
-      List<ArmSeries> series = Read.ARMS.of(muscle.key());
-      List<Crossing> crossings = new ArrayList<>(spine.of(muscle, series, force));
-      for (ArmSeries one : series) {
-        if (!one.joint().startsWith("spine_") && !one.joint().equals("shoulder")) {
-          AxisWords.of(one).ifPresent(axis -> crossings.add(limb(one, axis, side)));
-        }
-      }
-      if (ShoulderArms.crosses(series)) {
-        ShoulderArms arms = new ShoulderArms(series, scaling.arm());
-        int[] angles = new ShoulderFrame(tree, side).shoulder();
-        for (int k = 0; k < 3; k++) {
-          crossings.add(new ShoulderCrossing(tree, side, angles[k], k, arms));
-        }
-      }
-      return crossings;
-    }
-
-    private Crossing limb(ArmSeries series, AxisWords.Axis axis, Side side) {
-      int index = tree.angleOf(axis.joint().on(side), axis.axis());
-      ArmCurve curve = series.curve().times(axis.sign() * scaling.arm());
-      return PlainCrossing.of(index, 1, curve, AxisWords.coordinate(series, tree, side), series);
-    }
   }
 }

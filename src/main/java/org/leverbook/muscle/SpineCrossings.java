@@ -6,8 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
-import org.leverbook.data.DataRow;
-import org.leverbook.data.DataTable;
+import org.leverbook.body.Side;
 
 /**
  * How the muscles of the trunk turn each level of the spine.
@@ -27,13 +26,15 @@ import org.leverbook.data.DataTable;
  *       from C7 to T6 (assumption).
  *   <li>The latissimus can extend the lumbar spine by 6.3 N·m in all (Bogduk, Johnson and Spalding
  *       1998, abstract); its share is cut to that, whoever pulls.
+ *   <li>Side bending and turning: {@code muscle/trunk_side_arms.csv}, lumbar levels only, recalled
+ *       or estimated. Above, and against flexors above L1/L2, nothing is known: those axes have no
+ *       row, or no muscle in one direction.
  * </ul>
  */
 final class SpineCrossings {
 
   private static final double STANDING = 1.3;
   private static final double LATISSIMUS_LIMIT = 6.3;
-  private static final double FULL_FLEXION = Math.toRadians(50);
   private static final List<String> ABDOMINAL =
       List.of("rectus_abdominis", "external_oblique", "internal_oblique");
   private static final List<String> NECK = List.of("semispinalis_capitis_cervicis", "splenius");
@@ -53,29 +54,20 @@ final class SpineCrossings {
     lumbar = new Coordinate(angles, 1);
   }
 
-  /** Where a long back muscle crosses, from the table by level. */
-  private record Level(double area, double arm) {}
-
-  /** The data, read once. */
-  private static final class Read {
-    static final Map<String, Map<JointId, Level>> BY_LEVEL =
-        levels(DataTable.read("muscle/spine_extensors_by_level.csv"));
-    static final Map<JointId, ArmCurve> BENT = bent(DataTable.read("muscle/moment_arms.csv"));
-  }
-
   /**
    * The crossings of one muscle.
    *
    * @param muscle which
+   * @param side left or right
    * @param series its series; those of other joints are passed over
    * @param force its greatest pull in this person, newtons
    * @return one for each level, from below
    */
-  List<Crossing> of(MuscleRow muscle, List<ArmSeries> series, double force) {
+  List<Crossing> of(MuscleRow muscle, Side side, List<ArmSeries> series, double force) {
     TreeMap<JointId, ArmSeries> listed = new TreeMap<>();
     for (ArmSeries one : series) {
       if (one.joint().startsWith("spine_")) {
-        listed.put(joint(one.joint().substring("spine_".length())), one);
+        listed.put(SpineTables.joint(one.joint().substring("spine_".length())), one);
       }
     }
     List<Crossing> crossings = new ArrayList<>();
@@ -86,13 +78,30 @@ final class SpineCrossings {
       boolean passed =
           level.compareTo(listed.firstKey()) >= 0 && level.compareTo(listed.lastKey()) <= 0;
       if (passed) {
-        crossings.add(crossing(muscle, level, listed, force));
+        PlainCrossing bending = crossing(muscle, level, listed, force);
+        crossings.add(bending);
+        crossings.addAll(sideways(muscle.key(), side, level, bending.share()));
       }
     }
     return crossings;
   }
 
-  private Crossing crossing(
+  /** Side bending and turning at a lumbar level: the file's arms, for the fibres that cross. */
+  private List<Crossing> sideways(String key, Side side, JointId level, double share) {
+    List<Crossing> crossings = new ArrayList<>();
+    for (ArmSeries one : SpineTables.SIDEWAYS.getOrDefault(key, List.of())) {
+      if (level.compareTo(JointId.L1_L2) <= 0) {
+        int axis = tree.angleOf(level.word(), one.axis());
+        // Both axes are positive for a muscle of the right: to the right, and the front to the
+        // left.
+        ArmCurve curve = one.curve().times(side.sign() * scale);
+        crossings.add(PlainCrossing.of(axis, share, curve, lumbar, one));
+      }
+    }
+    return crossings;
+  }
+
+  private PlainCrossing crossing(
       MuscleRow muscle, JointId level, TreeMap<JointId, ArmSeries> listed, double force) {
     ArmSeries series = listed.floorEntry(level).getValue();
     double arm = extension(muscle.key(), level, listed) * scale;
@@ -105,13 +114,14 @@ final class SpineCrossings {
     // The tables count extension as positive, the body flexion.
     ArmCurve curve = ArmCurve.through(new double[1], new double[] {-arm});
     PlainCrossing plain = PlainCrossing.of(axis, share, curve, lumbar, series);
-    boolean shortens = Read.BY_LEVEL.containsKey(muscle.key()) && Read.BENT.containsKey(level);
-    return shortens ? plain.shortenedBy(Read.BENT.get(level), lumbar) : plain;
+    boolean shortens =
+        SpineTables.BY_LEVEL.containsKey(muscle.key()) && SpineTables.BENT.containsKey(level);
+    return shortens ? plain.shortenedBy(SpineTables.BENT.get(level), lumbar) : plain;
   }
 
   /** The arm of extension at a level, metres, reference man. */
   private static double extension(String key, JointId level, TreeMap<JointId, ArmSeries> listed) {
-    Level known = Read.BY_LEVEL.getOrDefault(key, Map.of()).get(level);
+    SpineTables.Level known = SpineTables.BY_LEVEL.getOrDefault(key, Map.of()).get(level);
     if (known != null) {
       return known.arm();
     }
@@ -126,10 +136,10 @@ final class SpineCrossings {
   }
 
   private static double share(MuscleRow muscle, JointId level) {
-    TreeMap<JointId, Level> known =
-        new TreeMap<>(Read.BY_LEVEL.getOrDefault(muscle.key(), Map.of()));
+    TreeMap<JointId, SpineTables.Level> known =
+        new TreeMap<>(SpineTables.BY_LEVEL.getOrDefault(muscle.key(), Map.of()));
     if (!known.isEmpty()) {
-      Map.Entry<JointId, Level> here = known.floorEntry(level);
+      Map.Entry<JointId, SpineTables.Level> here = known.floorEntry(level);
       // The file's areas are rounded otherwise than the table's: never more than the whole.
       return Math.min(1, here.getValue().area() / muscle.area());
     }
@@ -141,49 +151,5 @@ final class SpineCrossings {
       return (level.ordinal() - JointId.T6_T7.ordinal()) / 7.0;
     }
     return 1;
-  }
-
-  private static JointId joint(String word) {
-    if (word.equals("head_neck")) {
-      return JointId.HEAD;
-    }
-    for (JointId id : JointId.values()) {
-      if (id.word().equals(word)) {
-        return id;
-      }
-    }
-    throw new org.leverbook.quantity.Refused(
-        "The tables of muscles name a level \"" + word + "\", which the spine does not have.");
-  }
-
-  private static Map<String, Map<JointId, Level>> levels(DataTable table) {
-    Map<String, Map<JointId, Level>> levels = new TreeMap<>();
-    for (DataRow row : table.rows()) {
-      Level level = new Level(row.number("pcsa_crossing_cm2") / 1e4, row.number("arm_m"));
-      levels
-          .computeIfAbsent(row.text("muscle"), k -> new TreeMap<>())
-          .put(joint(row.text("level")), level);
-    }
-    return levels;
-  }
-
-  /** For each lumbar level, what is left of an erector's arm while the spine bends. */
-  private static Map<JointId, ArmCurve> bent(DataTable arms) {
-    Map<JointId, ArmCurve> curves = new TreeMap<>();
-    Map<String, Double> upright = new TreeMap<>();
-    for (DataRow row : arms.rows()) {
-      if (row.is("muscle", "erector_spinae_mass") && row.is("angle_deg", "0")) {
-        upright.put(row.text("joint"), row.number("moment_arm_m"));
-      }
-    }
-    for (DataRow row : arms.rows()) {
-      if (row.is("muscle", "erector_spinae_mass") && row.is("angle_deg", "50")) {
-        double left = row.number("moment_arm_m") / upright.get(row.text("joint"));
-        curves.put(
-            joint(row.text("joint").substring("spine_".length())),
-            ArmCurve.through(new double[] {0, FULL_FLEXION}, new double[] {1, left}));
-      }
-    }
-    return curves;
   }
 }
