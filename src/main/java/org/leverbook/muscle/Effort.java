@@ -5,8 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
+import org.leverbook.display.Sheet;
+import org.leverbook.display.Shown;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
+import org.leverbook.quantity.Refused;
 
 /**
  * Who pulls how hard to hold one pose against what loads, weight and supports ask of the joints.
@@ -25,7 +28,7 @@ import org.leverbook.pose.Pose;
  *
  * <p>It is the least stress that holds: people who brace pull harder, muscle against muscle.
  */
-public final class Effort {
+public final class Effort implements Shown {
 
   /**
    * What leaving moment to what the tables do not know costs: a twentieth for the size of what the
@@ -294,5 +297,56 @@ public final class Effort {
   /** What the joints are asked. */
   public JointLoads loads() {
     return loads;
+  }
+
+  /**
+   * What pulls, hardest first.
+   *
+   * @param what to call it in the title, as in "hinge, start"
+   * @return the muscles that are not slack: stress, force
+   */
+  public Sheet muscles(String what) {
+    return EffortSheets.muscles(this, what);
+  }
+
+  /**
+   * How each joint is held: what is asked, what stretched tissue, what muscles give, what stays
+   * uncovered.
+   *
+   * @param what to call it in the title, as in "hinge, start"
+   * @return every axis that muscles turn
+   */
+  public Sheet joints(String what) {
+    return EffortSheets.joints(this, what);
+  }
+
+  /**
+   * Who can hold against what is asked about one axis.
+   *
+   * @param axis the place of its angle in the tree's order
+   * @param what to call it in the title, as in "right hip, hinge, start"
+   * @return the muscles that turn it the right way: arm, force, stress, part of the moment, what
+   *     they do elsewhere
+   * @throws Refused if the data hold no muscle for this axis
+   */
+  public Sheet opposing(int axis, String what) {
+    if (muscles.row(axis) < 0) {
+      int segment = Held.segment(muscles.tree(), axis);
+      throw new Refused(
+          "The data hold no muscle that turns the "
+              + muscles.tree().segment(segment).joint().fullName()
+              + " this way, so who opposes is not known.");
+    }
+    return EffortSheets.opposing(this, axis, what);
+  }
+
+  @Override
+  public String text() {
+    return muscles("one position").text();
+  }
+
+  @Override
+  public String toString() {
+    return text();
   }
 }
