@@ -146,34 +146,71 @@ class SharingTest {
 
   @ParameterizedTest
   @ValueSource(ints = {2, 3})
-  void every_random_body_that_can_is_held_and_at_the_least_stress(int power) {
+  void every_random_body_is_held_at_the_least_stress_and_tells_what_is_left(int power) {
     Random random = new Random(411);
     int most = 0;
-    int rough = 0;
-    for (int round = 0; round < 10_000; round++) {
-      Case one = new Case(random, 1 + random.nextInt(20), 5 + random.nextInt(60), 1);
+    int lacking = 0;
+    for (int round = 0; round < 20_000; round++) {
+      // Half of them can be held for sure, the others are asked half as much again.
+      double effort = round % 2 == 0 ? 1 : 1.5;
+      Case one = new Case(random, 1 + random.nextInt(20), 5 + random.nextInt(60), effort);
       Sharing sharing = new Sharing(one.axes, one.muscles, power);
       sharing.solve(one.moments, one.needed);
       most = Math.max(most, sharing.steps());
-      double[] pulls = pulls(sharing, one.muscles);
-      double[] given = one.given(pulls);
-      double left = 0;
+      double[] given = one.given(pulls(sharing, one.muscles));
+      boolean lacks = false;
       for (int k = 0; k < one.axes; k++) {
         double size = one.scale(k);
         // What is given and what is uncovered add up to what is needed, to rounding.
         assertThat((given[k] + sharing.uncovered(k) - one.needed[k]) / size)
             .as("case %d", round)
             .isCloseTo(0, within(1e-8));
-        left = Math.max(left, Math.abs(sharing.uncovered(k)) / size);
+        // Uncovered is what exceeds the price of leaving it: nothing below, all above.
+        double price = sharing.price(k) * size;
+        double beyond = Math.max(0, Math.abs(price) - Sharing.DEAR);
+        assertThat(sharing.uncovered(k) / size)
+            .as("case %d", round)
+            .isCloseTo(Math.copySign(beyond, price), within(1e-7));
+        lacks |= beyond > 1e-3;
       }
-      // Bodies with more axes than muscles that can just be held keep a trace uncovered: less than
-      // a thousandth of what the muscles give, and in fewer than one case of 100.
-      assertThat(left).as("case %d", round).isLessThan(1e-3);
-      rough += left > 1e-7 ? 1 : 0;
+      lacking += lacks ? 1 : 0;
       assertThat(worst(one, sharing, power)).as("case %d", round).isLessThan(1e-6);
     }
-    assertThat(rough).isLessThan(100);
-    assertThat(most).as("systems of equations for one answer").isLessThan(300);
+    assertThat(lacking).isBetween(2_000, 12_000);
+    assertThat(most).as("systems of equations for one answer").isLessThan(200);
+  }
+
+  @Test
+  void a_body_with_muscles_to_spare_leaves_nothing_uncovered() {
+    Random random = new Random(412);
+    for (int round = 0; round < 2_000; round++) {
+      Case one = new Case(random, 1 + random.nextInt(15), 50, 0.5);
+      Sharing sharing = new Sharing(one.axes, one.muscles, 2);
+      sharing.solve(one.moments, one.needed);
+      for (int k = 0; k < one.axes; k++) {
+        assertThat(sharing.uncovered(k) / one.scale(k)).isCloseTo(0, within(1e-7));
+      }
+    }
+  }
+
+  @Test
+  void what_else_holds_an_axis_takes_a_part_at_its_price() {
+    Sharing sharing = new Sharing(1, 1, 2);
+    sharing.soften(0, 4);
+    sharing.solve(new double[] {50}, new double[] {50 * 0.75});
+    // With one muscle its size is the axis': 2 a = v, a + v / 4 = 0.75, so a = 0.5.
+    assertThat(sharing.pullOf(0)).isCloseTo(0.5, within(1e-9));
+    assertThat(sharing.uncovered(0)).isCloseTo(12.5, within(1e-7));
+  }
+
+  @Test
+  void stretched_tissue_is_used_before_muscles_tire() {
+    // Tissue costs a thousandth: of two equal pulls it gives a thousand times as much.
+    Sharing sharing = new Sharing(1, 2, 2);
+    sharing.cheapen(1, 1e-3);
+    sharing.solve(new double[] {50, 50}, new double[] {40.04});
+    assertThat(sharing.pullOf(1)).isCloseTo(0.8, within(1e-9));
+    assertThat(sharing.pullOf(0)).isCloseTo(0.0008, within(1e-9));
   }
 
   /**
@@ -192,42 +229,6 @@ class SharingTest {
       worst = Math.max(worst, a == 0 ? lacks : a == 1 ? -lacks : Math.abs(lacks));
     }
     return worst;
-  }
-
-  @ParameterizedTest
-  @ValueSource(ints = {2, 3})
-  void what_stays_uncovered_is_the_least_that_is_possible(int power) {
-    Random random = new Random(412);
-    int lacking = 0;
-    int rough = 0;
-    for (int round = 0; round < 10_000; round++) {
-      Case one = new Case(random, 1 + random.nextInt(20), 5 + random.nextInt(60), 1.5);
-      Sharing sharing = new Sharing(one.axes, one.muscles, power);
-      sharing.solve(one.moments, one.needed);
-      double most = 0;
-      for (int k = 0; k < one.axes; k++) {
-        most = Math.max(most, Math.abs(sharing.uncovered(k)) / one.scale(k));
-      }
-      if (most > 1e-4) {
-        lacking++;
-      }
-      double worst = 0;
-      for (int i = 0; i < one.muscles; i++) {
-        // Pulling more (or less) would uncover more: the slope of |r|²/2 along each pull.
-        double slope = 0;
-        for (int k = 0; k < one.axes; k++) {
-          double size = one.scale(k);
-          slope += one.moments[k * one.muscles + i] / size * sharing.uncovered(k) / size;
-        }
-        double a = sharing.pullOf(i);
-        double misses = a == 0 ? slope : a == 1 ? -slope : Math.abs(slope);
-        assertThat(misses).as("case %d", round).isLessThan(1e-3);
-        worst = Math.max(worst, misses);
-      }
-      rough += worst > 1e-6 ? 1 : 0;
-    }
-    assertThat(lacking).isGreaterThan(2000);
-    assertThat(rough).isLessThan(100);
   }
 
   @ParameterizedTest
