@@ -73,6 +73,12 @@ public final class Run {
         scores,
         "SupportsBench.library",
         "SupportsBench.leverbook");
+    ratio(
+        root,
+        "muscle sharing, times faster",
+        scores,
+        "SharingBench.library",
+        "SharingBench.leverbook");
     GridRate.measure(root);
     Files.writeString(folder.resolve("ratios.json"), json.writeValueAsString(root) + "\n");
     System.out.println(json.writeValueAsString(root));

@@ -30,7 +30,7 @@ import org.leverbook.study.Sweep;
  *
  * <p>Promises: nothing to extend, no annotations, no second syntax, it is just Java.
  */
-public final class Vocabulary extends PullLiftWords {
+public final class Vocabulary extends MuscleWords {
 
   /** A man's lengths and masses. */
   public static final Sex MALE = Sex.MALE;

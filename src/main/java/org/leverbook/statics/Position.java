@@ -27,12 +27,12 @@ import org.leverbook.support.Support;
  * <p>A value. What it pulls at and touches is checked when it is made; the sums are done once, when
  * they are first asked for.
  */
-public final class Position implements Shown, Limited {
+public final class Position implements Shown, MuscleQuestions, StrengthQuestions {
 
   private final String name;
   final Setting setting;
   private final Placement placement;
-  private final Sums sums;
+  final Sums sums;
   private final List<Fact> facts;
   final Notes notes;
 

@@ -8,7 +8,7 @@ import org.leverbook.strength.Demand;
 import org.leverbook.strength.Demands;
 
 /** What a position asks of the lifter's strength, and what gives out first. */
-public sealed interface Limited permits Position {
+public sealed interface StrengthQuestions permits Position {
 
   /**
    * What every joint must give against what it can give.
@@ -62,7 +62,7 @@ public sealed interface Limited permits Position {
               + position.holding().sentence());
     }
     return Demands.of(
-        capacity, new AskedLoads(position.placement(), position.forces()), position.placement());
+        capacity, new Asked(position.placement(), position.forces()), position.placement());
   }
 
   /**
