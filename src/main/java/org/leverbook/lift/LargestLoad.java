@@ -80,7 +80,14 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
             .parallel()
             .mapToObj(i -> at(sized, main, (double) i / STEPS, capacity))
             .toList();
-    return new LargestLoad(lift.name(), lift.body().person().text(), points);
+    return new LargestLoad(
+        lift.name(),
+        lift.body().person().text()
+            + ". Taken as "
+            + lift.body().person().condition().years()
+            + " years old and "
+            + lift.body().person().condition().training().word(),
+        points);
   }
 
   /** What the lift is done with; in lifts with the body alone what is worn besides. */

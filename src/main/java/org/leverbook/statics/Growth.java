@@ -39,8 +39,8 @@ final class Growth {
    */
   record Found(double factor, boolean possible, boolean unlimited, Tried limit) {}
 
-  /** Nothing grows beyond this many times its size. */
-  private static final double MOST = 200;
+  /** Beyond about a thousand times its size nothing is looked for. */
+  private static final double MOST = 2000;
 
   private static final double STEP = 2;
 

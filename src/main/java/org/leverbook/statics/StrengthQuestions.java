@@ -1,6 +1,7 @@
 package org.leverbook.statics;
 
 import java.util.List;
+import org.leverbook.body.Condition;
 import org.leverbook.display.Sheet;
 import org.leverbook.quantity.Refused;
 import org.leverbook.strength.Capacity;
@@ -21,7 +22,7 @@ public sealed interface StrengthQuestions permits Position {
     return demands()
         .table(
             "Strength, " + position.name(),
-            List.of("For " + position.body().person().text() + "."));
+            List.of("For " + position.body().person().text() + ". " + who(position)));
   }
 
   /**
@@ -86,5 +87,14 @@ public sealed interface StrengthQuestions permits Position {
   default Largest largestWithStraps() {
     Position position = (Position) this;
     return Largest.of(position, Capacity.of(position.body()).strapped());
+  }
+
+  private static String who(Position position) {
+    Condition condition = position.body().person().condition();
+    return "Taken as "
+        + condition.years()
+        + " years old and "
+        + condition.training().word()
+        + "; .aged(40) and .trained(TRAINED) change it.";
   }
 }
