@@ -172,6 +172,13 @@ public final class Capacity implements Shown {
       rows.add(row);
     }
     List<String> notes = new ArrayList<>();
+    if (joint == JointId.SHOULDER) {
+      notes.add(
+          "The angle is between the arm and the hanging arm; of horizontal motions it is 0° straight"
+              + " out to the side, 90° straight ahead.");
+    } else if (group.equals("trunk")) {
+      notes.add("The angle is the bend of all lumbar levels together, 0° standing.");
+    }
     here.forEach(
         (action, s) ->
             notes.add(action + ": " + s.evidence().source() + ", " + s.evidence().status() + "."));
