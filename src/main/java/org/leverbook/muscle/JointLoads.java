@@ -3,19 +3,19 @@ package org.leverbook.muscle;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
- * What gravity, loads and supports ask of the joints in one pose, all of it together: what they do
- * to everything distal to a joint. Muscles, ligaments and bones must give the opposite.
+ * What gravity, loads and supports ask of every joint of one tree in one pose: their sums over all
+ * that is distal to the joint. Muscles, bone and ligament must give the opposite.
  */
 public interface JointLoads {
 
   /**
-   * The moment about the axis of one joint angle.
+   * The moment about one joint axis.
    *
-   * @param angle its place in the tree's order
-   * @return newton metres, positive where it tends to turn the joint in the axis' positive
-   *     direction
+   * @param treeAngle which axis, by its joint angle's place in the tree's order
+   * @return newton metres, positive where what acts tends to turn the joint in the motion's
+   *     positive direction
    */
-  double about(int angle);
+  double about(int treeAngle);
 
   /**
    * The force on everything distal to a joint.

@@ -3,7 +3,12 @@ package org.leverbook.statics;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.display.Sheet;
+import org.leverbook.muscle.BoneLoad;
+import org.leverbook.muscle.Bones;
+import org.leverbook.muscle.DiscLoad;
+import org.leverbook.muscle.Discs;
 import org.leverbook.muscle.Effort;
+import org.leverbook.muscle.InsideSheets;
 import org.leverbook.quantity.Refused;
 
 /** What a position answers about muscles. */
@@ -65,5 +70,51 @@ public sealed interface MuscleQuestions permits Position {
     JointMoment moment = position.moment(joint, side);
     int axis = position.body().tree().angleOf(joint.on(side), moment.motion().axis());
     return effort().opposing(axis, joint.on(side) + ", " + position.name());
+  }
+
+  /**
+   * What one disc of the low back carries, muscles included.
+   *
+   * @param level L5/S1 to T12/L1
+   * @return compression and shear
+   * @throws Refused if the supports cannot hold the position, or it is no such level
+   */
+  default DiscLoad disc(JointId level) {
+    return Discs.of(effort(), ((Position) this).body()).at(level);
+  }
+
+  /**
+   * What the discs of the low back carry, muscles included, as a table.
+   *
+   * @return L5/S1 to T12/L1: compression and where it comes from, shear, pressure
+   * @throws Refused if the supports cannot hold the position
+   */
+  default Sheet discs() {
+    Position position = (Position) this;
+    return InsideSheets.discs(Discs.of(effort(), position.body()), position.name());
+  }
+
+  /**
+   * What presses in a hip, knee or shoulder, muscles included.
+   *
+   * @param joint {@code HIP}, {@code KNEE} or {@code SHOULDER}
+   * @param side left or right
+   * @return the force between the bones
+   * @throws Refused if the supports cannot hold the position, or it is another joint
+   */
+  default BoneLoad boneLoad(JointId joint, Side side) {
+    return Bones.of(effort(), ((Position) this).body()).at(joint, side);
+  }
+
+  /**
+   * What presses in hips, knees and shoulders, muscles included, as a table.
+   *
+   * @return of both sides: net force before muscles, and what the bones press with
+   * @throws Refused if the supports cannot hold the position
+   */
+  default Sheet boneLoads() {
+    Position position = (Position) this;
+    return InsideSheets.bones(
+        Bones.of(effort(), position.body()), position.body(), position.name());
   }
 }

@@ -63,7 +63,7 @@ public sealed interface StrengthQuestions permits Position {
               + position.holding().sentence());
     }
     return Demands.of(
-        capacity, new Asked(position.placement(), position.forces()), position.placement());
+        capacity, new AskedLoads(position.placement(), position.forces()), position.placement());
   }
 
   /**

@@ -53,7 +53,7 @@ final class Sums {
           "Which muscles pull is not known, because the supports cannot hold this position. "
               + resting().holding().sentence());
     }
-    return Effort.of(setting.body(), where, new Asked(where, resting().forces()));
+    return Effort.of(setting.body(), where, new AskedLoads(where, resting().forces()));
   }
 
   /** Who pulls how hard. */

@@ -8,14 +8,14 @@ import org.leverbook.load.Gravity;
 import org.leverbook.muscle.JointLoads;
 import org.leverbook.pose.Placement;
 
-/** The sums of a held position as muscles and strengths meet them. */
-final class Asked implements JointLoads {
+/** What a held position asks of its joints, summed over all sources. */
+final class AskedLoads implements JointLoads {
 
   private final Vector3D[] forces;
   private final Vector3D[] moments;
   private final double[] about;
 
-  Asked(Placement where, List<Force> acting) {
+  AskedLoads(Placement where, List<Force> acting) {
     NetLoads net = NetLoads.of(where, acting, Gravity.VECTOR);
     SegmentTree tree = where.tree();
     forces = new Vector3D[tree.size()];
@@ -31,8 +31,8 @@ final class Asked implements JointLoads {
   }
 
   @Override
-  public double about(int angle) {
-    return about[angle];
+  public double about(int treeAngle) {
+    return about[treeAngle];
   }
 
   @Override
