@@ -9,11 +9,13 @@
  *   <li>{@code display}: how a value shows itself, and where files go.
  *   <li>{@code body}: a person of given proportions becomes a tree of segments and joints.
  *   <li>{@code pose}: joint angles put that tree into space.
+ *   <li>{@code muscle}: the muscles of a person, where they pull and with what arm.
+ *   <li>{@code strength}: what each joint can give.
  *   <li>{@code solve}: what a coach says becomes joint angles.
  *   <li>{@code load}: what pulls or presses on the body.
  *   <li>{@code support}: what holds the body up.
  *   <li>{@code statics}: forces, balance and the moment at every joint.
- *   <li>{@code muscle}: which pull can oppose a moment.
+ *   <li>{@code lever}: one joint as a drawn lever: which pull holds it.
  *   <li>{@code lift}: ready-made movements.
  *   <li>{@code study}: many positions in one table.
  *   <li>{@code figure}: pictures and plots.

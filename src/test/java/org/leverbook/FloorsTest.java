@@ -21,11 +21,13 @@ class FloorsTest {
           "display",
           "body",
           "pose",
+          "muscle",
+          "strength",
           "solve",
           "load",
           "support",
           "statics",
-          "muscle",
+          "lever",
           "lift",
           "marks",
           "study",
@@ -109,6 +111,8 @@ class FloorsTest {
               "org.leverbook.support..",
               "org.leverbook.statics..",
               "org.leverbook.muscle..",
+              "org.leverbook.strength..",
+              "org.leverbook.lever..",
               "org.leverbook.lift..",
               "org.leverbook.study..");
 

@@ -79,6 +79,12 @@ public final class Run {
         scores,
         "PoseBench.planeByLibrary",
         "PoseBench.bodyFromMiddle");
+    ratio(
+        root,
+        "muscle sharing, times faster",
+        scores,
+        "SharingBench.library",
+        "SharingBench.leverbook");
     GridRate.measure(root);
     Files.writeString(folder.resolve("ratios.json"), json.writeValueAsString(root) + "\n");
     System.out.println(json.writeValueAsString(root));

@@ -81,4 +81,28 @@ public enum Motion {
   public String opposedBy(double moment) {
     return moment >= 0 ? negativeMuscles : positiveMuscles;
   }
+
+  /**
+   * The movement that a moment makes, as a noun.
+   *
+   * @param moment its sign decides; any unit
+   * @return as in "flexion" or "extension"
+   */
+  public String noun(double moment) {
+    boolean up = moment >= 0;
+    return switch (this) {
+      case FLEXION -> up ? "flexion" : "extension";
+      case ABDUCTION -> up ? "abduction" : "adduction";
+      case ROTATION -> up ? "internal rotation" : "external rotation";
+      case DORSIFLEXION -> up ? "dorsiflexion" : "plantarflexion";
+      case EVERSION -> up ? "eversion" : "inversion";
+      case SIDE_BENDING -> up ? "bending to the right" : "bending to the left";
+      case TURNING -> up ? "turning to the left" : "turning to the right";
+      case ULNAR_DEVIATION -> up ? "ulnar deviation" : "radial deviation";
+      case PRONATION -> up ? "pronation" : "supination";
+      case PROTRACTION -> up ? "protraction" : "retraction";
+      case ELEVATION -> up ? "elevation" : "depression";
+      case BACKWARD_ROTATION -> up ? "backward rotation" : "forward rotation";
+    };
+  }
 }

@@ -36,6 +36,7 @@ import org.leverbook.quantity.Units;
  * @param statureChanges whether stature follows the changes
  * @param massChanges whether body mass follows the changes
  * @param table the published masses
+ * @param condition age and training, which decide strength
  */
 public record Person(
     Sex sex,
@@ -44,7 +45,8 @@ public record Person(
     Map<Part, Double> changes,
     boolean statureChanges,
     boolean massChanges,
-    SegmentTable table)
+    SegmentTable table,
+    Condition condition)
     implements Shown {
 
   private static final double SMALLEST_FACTOR = 0.7;
@@ -77,7 +79,8 @@ public record Person(
         Map.of(),
         false,
         false,
-        SegmentTable.DE_LEVA_1996);
+        SegmentTable.DE_LEVA_1996,
+        Condition.USUAL);
   }
 
   /**
@@ -126,7 +129,7 @@ public record Person(
    * @return the changed person
    */
   public Person statureFollows() {
-    return new Person(sex, kilograms, metres, changes, true, massChanges, table);
+    return new Person(sex, kilograms, metres, changes, true, massChanges, table, condition);
   }
 
   /**
@@ -135,7 +138,7 @@ public record Person(
    * @return the changed person
    */
   public Person massFollows() {
-    return new Person(sex, kilograms, metres, changes, statureChanges, true, table);
+    return new Person(sex, kilograms, metres, changes, statureChanges, true, table, condition);
   }
 
   /**
@@ -152,7 +155,48 @@ public record Person(
         changes,
         statureChanges,
         massChanges,
-        Ask.present("segment table", other, "WINTER_2009"));
+        Ask.present("segment table", other, "WINTER_2009"),
+        condition);
+  }
+
+  /**
+   * The same person at an age. Only strength depends on it.
+   *
+   * <p>{@code aged(40)} works; {@code aged(7)} is refused: "The age is 7 years, but the published
+   * strengths are of people between 18 and 80."
+   *
+   * @param years 18 to 80
+   * @return the changed person
+   * @throws Refused if the age is outside
+   */
+  public Person aged(int years) {
+    return in(new Condition(years, condition.training()));
+  }
+
+  /**
+   * The same person, trained so much with weights. Only strength depends on it.
+   *
+   * @param training {@code UNTRAINED}, {@code TRAINED} or {@code COMPETITIVE}
+   * @return the changed person
+   * @throws Refused if it is missing
+   */
+  public Person trained(Training training) {
+    return in(new Condition(condition.years(), training));
+  }
+
+  /**
+   * The same person at a training level told by its number.
+   *
+   * @param level 1 untrained, 2 trained, 3 competitive
+   * @return the changed person
+   * @throws Refused if there is no such level
+   */
+  public Person trained(int level) {
+    return trained(Training.level(level));
+  }
+
+  private Person in(Condition other) {
+    return new Person(sex, kilograms, metres, changes, statureChanges, massChanges, table, other);
   }
 
   /**
@@ -211,10 +255,11 @@ public record Person(
     String changed = changesInWords();
     return String.format(
         Locale.ROOT,
-        "%s, %.1f kg, %.1f cm%s; masses: %s",
+        "%s, %.1f kg, %.1f cm%s%s; masses: %s",
         sex == Sex.MALE ? "man" : "woman",
         Si.kilograms(mass()),
         100 * Si.metres(stature()),
+        condition.words(),
         changed.isEmpty() ? "" : " (" + changed + ")",
         table.source());
   }
@@ -232,7 +277,8 @@ public record Person(
             throw new Refused("The " + part.word() + " would be beyond 70 to 140 % of usual.");
           }
         });
-    Person person = new Person(sex, kilograms, metres, factors, statureChanges, massChanges, table);
+    Person person =
+        new Person(sex, kilograms, metres, factors, statureChanges, massChanges, table, condition);
     Links.of(person);
     return person;
   }
@@ -250,7 +296,8 @@ public record Person(
     EnumMap<Part, Double> changed = new EnumMap<>(Part.class);
     changed.putAll(changes);
     changed.put(part, factor);
-    Person person = new Person(sex, kilograms, metres, changed, statureChanges, massChanges, table);
+    Person person =
+        new Person(sex, kilograms, metres, changed, statureChanges, massChanges, table, condition);
     Links.of(person);
     return person;
   }

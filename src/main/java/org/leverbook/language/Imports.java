@@ -22,7 +22,9 @@ public final class Imports {
       import org.leverbook.load.Stretch;
       import org.leverbook.lift.*;
       import org.leverbook.marks.*;
+      import org.leverbook.muscle.*;
       import org.leverbook.statics.*;
+      import org.leverbook.strength.*;
       import org.leverbook.study.*;
       import org.leverbook.support.*;
       import tech.tablesaw.api.Table;

@@ -21,7 +21,7 @@ import org.leverbook.lift.SitUp;
  * The words for lifts that pull, and of the trunk: a theme of {@link Vocabulary}, which sessions
  * import.
  */
-public abstract sealed class PullLiftWords extends PressLiftWords permits Vocabulary {
+public abstract sealed class PullLiftWords extends PressLiftWords permits MuscleWords {
 
   PullLiftWords() {}
 

@@ -13,10 +13,13 @@ import org.leverbook.body.Population;
 import org.leverbook.body.SegmentTable;
 import org.leverbook.body.Sex;
 import org.leverbook.body.Side;
+import org.leverbook.body.Training;
 import org.leverbook.lift.Hinge;
 import org.leverbook.lift.Library;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
+import org.leverbook.strength.Capacity;
 import org.leverbook.study.Grid;
 import org.leverbook.study.Span;
 import org.leverbook.study.Sweep;
@@ -27,7 +30,7 @@ import org.leverbook.study.Sweep;
  *
  * <p>Promises: nothing to extend, no annotations, no second syntax, it is just Java.
  */
-public final class Vocabulary extends PullLiftWords {
+public final class Vocabulary extends MuscleWords {
 
   /** A man's lengths and masses. */
   public static final Sex MALE = Sex.MALE;
@@ -110,6 +113,15 @@ public final class Vocabulary extends PullLiftWords {
   /** Masses after Winter (2009). */
   public static final SegmentTable WINTER_2009 = SegmentTable.WINTER_2009;
 
+  /** A healthy adult who does not train with weights. */
+  public static final Training UNTRAINED = Training.UNTRAINED;
+
+  /** Has trained with weights for a year or more. */
+  public static final Training TRAINED = Training.TRAINED;
+
+  /** Competes in strength sports at national level. */
+  public static final Training COMPETITIVE = Training.COMPETITIVE;
+
   private Vocabulary() {}
 
   /**
@@ -123,6 +135,20 @@ public final class Vocabulary extends PullLiftWords {
    */
   public static Person person(Sex sex, Quantity<Mass> mass, Quantity<Length> stature) {
     return Person.of(sex, mass, stature);
+  }
+
+  /**
+   * How strong a lifter is at each joint, by published measurements, as in {@code
+   * strengthOf(lifter.aged(40).trained(TRAINED))}.
+   *
+   * <p>{@code .curve(KNEE)} gives the knee's strength against its angle; {@code .curve(GRIP)} is
+   * refused: "No strength against the angle was found for the grip: it is not known."
+   *
+   * @param lifter who; says age and training
+   * @return a row for each joint and direction, with source and status
+   */
+  public static Capacity strengthOf(Person lifter) {
+    return Capacity.of(Ask.present("lifter", lifter, "person(MALE, kg(85), cm(178))").body());
   }
 
   /**

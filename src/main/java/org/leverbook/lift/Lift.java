@@ -12,6 +12,9 @@ import org.leverbook.body.Body;
 import org.leverbook.body.Person;
 import org.leverbook.display.Saved;
 import org.leverbook.display.Shown;
+import org.leverbook.load.Barbell;
+import org.leverbook.load.Cable;
+import org.leverbook.load.HandWeights;
 import org.leverbook.load.Load;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Ask;
@@ -21,6 +24,7 @@ import org.leverbook.statics.Movement;
 import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
 import org.leverbook.statics.Tempo;
+import org.leverbook.strength.Capacity;
 import org.leverbook.support.Support;
 
 /**
@@ -212,6 +216,44 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
    */
   public L on(Support... more) {
     return changed(setup.on(more));
+  }
+
+  /**
+   * The largest load that can be held still at each share of the way, and where the lift sticks.
+   *
+   * @return a table; its least load is the largest for the whole lift
+   * @throws Refused if the lift has no load that could grow
+   */
+  public LargestLoad largest() {
+    return LargestLoad.of(this, Capacity.of(body()));
+  }
+
+  /**
+   * The same with straps, so that the grip does not limit.
+   *
+   * @return a table; its least load is the largest for the whole lift
+   * @throws Refused if the lift has no load that could grow
+   */
+  public LargestLoad largestWithStraps() {
+    return LargestLoad.of(this, Capacity.of(body()).strapped());
+  }
+
+  /** The same lift with one of its loads so many times as heavy. */
+  L with(Load main, double factor) {
+    Load grown = main.times(factor).orElseThrow();
+    return changed(
+        setup.more().contains(main) ? setup.replacing(main, grown) : setup.lifting(said(grown)));
+  }
+
+  /** How a recipe is told what is lifted: a machine by the mass on it. */
+  private static Load said(Load load) {
+    boolean asItIs =
+        load instanceof Barbell || load instanceof HandWeights || load instanceof Cable;
+    return asItIs ? load : new Barbell(load.counted().orElseThrow(), Barbell.STANDARD_PLATE_RADIUS);
+  }
+
+  Way way() {
+    return way;
   }
 
   /**

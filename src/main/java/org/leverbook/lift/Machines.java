@@ -2,6 +2,7 @@ package org.leverbook.lift;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
@@ -82,6 +83,16 @@ final class Machines {
     @Override
     public double mass() {
       return 0;
+    }
+
+    @Override
+    public Optional<Load> times(double factor) {
+      return Optional.of(new AtKnee(factor * kilograms, site));
+    }
+
+    @Override
+    public OptionalDouble counted() {
+      return OptionalDouble.of(kilograms);
     }
 
     @Override

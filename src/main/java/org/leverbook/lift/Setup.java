@@ -82,6 +82,11 @@ record Setup(
     return new Setup(body, values, main, grip, side, barPlace, List.copyOf(all), supports);
   }
 
+  Setup replacing(Load one, Load other) {
+    List<Load> all = more.stream().map(l -> l.equals(one) ? other : l).toList();
+    return new Setup(body, values, main, grip, side, barPlace, all, supports);
+  }
+
   Setup on(Support... others) {
     List<Support> all = new ArrayList<>(supports);
     all.addAll(Arrays.asList(others));

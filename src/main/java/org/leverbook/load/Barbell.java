@@ -3,6 +3,7 @@ package org.leverbook.load;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -256,6 +257,16 @@ public record Barbell(
       return List.of();
     }
     return Load.super.inertia(moving);
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new Barbell(factor * kilograms, plateRadius, site, kind, floorShare));
+  }
+
+  @Override
+  public OptionalDouble counted() {
+    return OptionalDouble.of(kilograms);
   }
 
   @Override

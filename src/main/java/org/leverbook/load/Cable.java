@@ -2,6 +2,8 @@ package org.leverbook.load;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -204,6 +206,16 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
             + (speed.getNormSq() - running * running) / length;
     double pull = kilograms / (ratio * ratio) * quickening;
     return grasps.resisting(source(), moving, away.scalarMultiply(-pull));
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new Cable(factor * kilograms, ratio, friction, pulley, grasps));
+  }
+
+  @Override
+  public OptionalDouble counted() {
+    return OptionalDouble.of(kilograms);
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.leverbook.load;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
@@ -87,6 +88,11 @@ public record DirectedForce(String kind, double newtons, Direction direction, Gr
     return newtons == 0
         ? List.of()
         : grasps.sharing(kind, where, direction.line().scalarMultiply(newtons));
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new DirectedForce(kind, factor * newtons, direction, grasps));
   }
 
   @Override

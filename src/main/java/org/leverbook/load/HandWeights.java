@@ -3,6 +3,8 @@ package org.leverbook.load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.leverbook.body.Side;
@@ -130,6 +132,16 @@ public record HandWeights(String kind, double right, double left, boolean shared
       }
     }
     return forces;
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new HandWeights(kind, factor * right, factor * left, shared));
+  }
+
+  @Override
+  public OptionalDouble counted() {
+    return OptionalDouble.of(mass());
   }
 
   @Override

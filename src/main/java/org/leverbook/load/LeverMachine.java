@@ -3,6 +3,7 @@ package org.leverbook.load;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -187,6 +188,16 @@ public record LeverMachine(
     }
     Vector3D felt = new Vector3D(-y, x, 0).scalarMultiply(moment / square);
     return grasps.resisting(source(), moving, felt);
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new LeverMachine(pivot, factor * kilograms, arm, offset, cam, grasps));
+  }
+
+  @Override
+  public OptionalDouble counted() {
+    return OptionalDouble.of(kilograms);
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.leverbook.load;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
 
@@ -65,6 +66,25 @@ public interface Load {
    */
   default Load moving(Accelerations moving) {
     return this;
+  }
+
+  /**
+   * The same load, so many times as heavy or as strong: for finding the largest that can be held.
+   *
+   * @param factor zero or more
+   * @return the changed load; empty where a load does not grow by itself
+   */
+  default Optional<Load> times(double factor) {
+    return Optional.empty();
+  }
+
+  /**
+   * Its size as a coach counts it: what is on the bar, the stack, the sled, the belt.
+   *
+   * @return kilograms; empty where it is not counted so
+   */
+  default OptionalDouble counted() {
+    return OptionalDouble.empty();
   }
 
   /**

@@ -2,6 +2,8 @@ package org.leverbook.load;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -140,6 +142,16 @@ public record PivotingBar(Vector3D pivot, double plates, double bar, double leng
     double resists = length * length * (plates + bar / 3);
     Vector3D felt = quickening.crossProduct(line).scalarMultiply(-resists / reach);
     return grasps.resisting(source(), moving, felt);
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new PivotingBar(pivot, factor * plates, bar, length, grasps));
+  }
+
+  @Override
+  public OptionalDouble counted() {
+    return OptionalDouble.of(plates);
   }
 
   @Override

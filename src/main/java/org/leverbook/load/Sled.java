@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
@@ -169,6 +170,16 @@ public record Sled(double kilograms, double slope, Optional<Double> along, doubl
     Place middle = tree.place(Site.FOOT, side);
     double ahead = (along.orElse(MIDDLE) - MIDDLE) * length;
     return new Grasp.Fixed(middle.movedBy(new Vector3D(ahead, 0, 0)));
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new Sled(factor * kilograms, slope, along, gained));
+  }
+
+  @Override
+  public OptionalDouble counted() {
+    return OptionalDouble.of(kilograms);
   }
 
   @Override

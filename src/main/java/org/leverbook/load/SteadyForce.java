@@ -2,6 +2,7 @@ package org.leverbook.load;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Side;
@@ -91,6 +92,11 @@ public record SteadyForce(String kind, double newtons, Vector3D towards, Grasps 
               + " pulls towards the very place it acts on, so it has no direction. Move the point.");
     }
     return grasps.sharing(kind, where, line.normalize().scalarMultiply(newtons));
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new SteadyForce(kind, factor * newtons, towards, grasps));
   }
 
   @Override

@@ -3,6 +3,8 @@ package org.leverbook.load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.leverbook.body.Side;
@@ -73,6 +75,16 @@ public record Worn(String kind, double kilograms, List<Grasp> carriers) implemen
   @Override
   public List<Force> forces(Placement where) {
     return new Grasps(carriers).sharing(kind, where, Gravity.VECTOR.scalarMultiply(kilograms));
+  }
+
+  @Override
+  public Optional<Load> times(double factor) {
+    return Optional.of(new Worn(kind, factor * kilograms, carriers));
+  }
+
+  @Override
+  public OptionalDouble counted() {
+    return OptionalDouble.of(kilograms);
   }
 
   @Override

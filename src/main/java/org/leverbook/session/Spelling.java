@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.leverbook.data.Nearest;
 
 /** Which of the known words a misspelt word may stand for. */
 final class Spelling {
@@ -24,7 +25,7 @@ final class Spelling {
    */
   static List<String> nearest(String word, Collection<String> known) {
     String wanted = word.toLowerCase(Locale.ROOT);
-    int allowed = word.length() <= 2 ? 1 : Math.max(1, (word.length() + 1) / 3);
+    int allowed = Nearest.allowed(word);
     return known.stream()
         .distinct()
         .map(candidate -> new Scored(candidate, distance(wanted, candidate)))
@@ -54,32 +55,6 @@ final class Spelling {
   private record Scored(String word, int distance) {}
 
   private static int distance(String wanted, String candidate) {
-    return distanceOf(wanted, bare(candidate).toLowerCase(Locale.ROOT));
-  }
-
-  /**
-   * Letters added, dropped, changed or swapped with their neighbour (Damerau, optimal alignment).
-   */
-  private static int distanceOf(String a, String b) {
-    int[][] d = new int[a.length() + 1][b.length() + 1];
-    for (int i = 0; i <= a.length(); i++) {
-      for (int j = 0; j <= b.length(); j++) {
-        if (i == 0 || j == 0) {
-          d[i][j] = i + j;
-          continue;
-        }
-        int changed = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-        d[i][j] = Math.min(d[i - 1][j - 1] + changed, 1 + Math.min(d[i - 1][j], d[i][j - 1]));
-        boolean swapped =
-            i > 1
-                && j > 1
-                && a.charAt(i - 1) == b.charAt(j - 2)
-                && a.charAt(i - 2) == b.charAt(j - 1);
-        if (swapped) {
-          d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
-        }
-      }
-    }
-    return d[a.length()][b.length()];
+    return Nearest.distance(wanted, bare(candidate).toLowerCase(Locale.ROOT));
   }
 }

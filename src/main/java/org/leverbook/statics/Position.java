@@ -26,12 +26,12 @@ import org.leverbook.support.Support;
  * <p>A value. What it pulls at and touches is checked when it is made; the sums are done once, when
  * they are first asked for.
  */
-public final class Position implements Shown {
+public final class Position implements Shown, MuscleQuestions, StrengthQuestions {
 
   private final String name;
   final Setting setting;
   private final Placement placement;
-  private final Sums sums;
+  final Sums sums;
   private final List<Fact> facts;
   final Notes notes;
 
@@ -130,7 +130,7 @@ public final class Position implements Shown {
     return new Position(other, this, itsNotes);
   }
 
-  private Position changed(Setting other) {
+  Position changed(Setting other) {
     return new Position(name, other, facts, notes.afterChange());
   }
 

@@ -2,7 +2,9 @@ package org.leverbook.statics;
 
 import java.util.List;
 import org.leverbook.load.Force;
+import org.leverbook.muscle.Effort;
 import org.leverbook.pose.Placement;
+import org.leverbook.quantity.Refused;
 
 /**
  * The sums of one setting: what the supports give, and the moments that follow.
@@ -17,6 +19,7 @@ final class Sums {
   private final Later<List<Reaction>> reactions;
   private final Later<List<Reaction>> pressed;
   private final Later<KnownMoments> moments;
+  private final Later<Effort> effort;
 
   Sums(Setting setting, Placement where) {
     Resting.Finder finder = new Resting.Finder(setting, where);
@@ -24,6 +27,7 @@ final class Sums {
     reactions = new Later<>(() -> gathered(where, Force.Kind.SUPPORT));
     pressed = new Later<>(() -> gathered(where, Force.Kind.LOAD));
     moments = new Later<>(() -> KnownMoments.of(where, resting()));
+    effort = new Later<>(() -> pulled(setting, where));
   }
 
   Resting resting() {
@@ -41,6 +45,20 @@ final class Sums {
 
   private List<Reaction> gathered(Placement where, Force.Kind kind) {
     return Reaction.gathered(where.tree(), resting().touches(), resting().forces(), kind);
+  }
+
+  private Effort pulled(Setting setting, Placement where) {
+    if (!resting().holding().held()) {
+      throw new Refused(
+          "Which muscles pull is not known, because the supports cannot hold this position. "
+              + resting().holding().sentence());
+    }
+    return Effort.of(setting.body(), where, new AskedLoads(where, resting().forces()));
+  }
+
+  /** Who pulls how hard. */
+  Effort effort() {
+    return effort.value();
   }
 
   KnownMoments moments() {

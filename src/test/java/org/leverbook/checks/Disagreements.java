@@ -10,6 +10,21 @@ final class Disagreements {
   static final Map<String, String> REASONS =
       Map.ofEntries(
           entry(
+              "B19",
+              "The order is as printed, its size above the band: with the chest on the pad our"
+                  + " erectors fall to a quarter of their mean stress. The row is electrical activity,"
+                  + " which has a floor in people who brace, and a stress at its least has none."),
+          entry(
+              "B41b",
+              "With the usual lever machine, whose weight pulls straight down, and the patellar"
+                  + " tendon's arm largest near 45 degrees, the knee is pressed hardest at 48 degrees of"
+                  + " bend, 1060 N, against 740 N near straight. The machine's course is not printed; a"
+                  + " cam that keeps its pull to the end would move the peak."),
+          entry(
+              "B45a",
+              "The kneecap is pressed harder the deeper, up to 140 degrees: nothing here takes load off"
+                  + " the tendon as it wraps round the thigh bone, and calf on thigh is no support."),
+          entry(
               "A15",
               "The source prints two results but not the shifted arms. Set up as the row says, with"
                   + " the centre of mass straight over the hip, no muscle need pull and the hip"

@@ -14,14 +14,14 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.lever.LineOfPull;
+import org.leverbook.lever.Muscle;
+import org.leverbook.lever.Opposition;
 import org.leverbook.load.Band;
 import org.leverbook.load.Force;
 import org.leverbook.load.Grasp;
 import org.leverbook.load.Grasps;
 import org.leverbook.load.Stretch;
-import org.leverbook.muscle.LineOfPull;
-import org.leverbook.muscle.Muscle;
-import org.leverbook.muscle.Opposition;
 import org.leverbook.pose.Placement;
 
 /** The elbow examples: A01, A12, A18, A25, A31, A32, A36, A38, A39, A41. */

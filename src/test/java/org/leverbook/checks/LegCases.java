@@ -22,11 +22,11 @@ import org.leverbook.body.Joint;
 import org.leverbook.body.Motion;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
+import org.leverbook.lever.JointContact;
+import org.leverbook.lever.LineOfPull;
+import org.leverbook.lever.MusclePull;
 import org.leverbook.load.Cable;
 import org.leverbook.load.Grasp;
-import org.leverbook.muscle.JointContact;
-import org.leverbook.muscle.LineOfPull;
-import org.leverbook.muscle.MusclePull;
 import org.leverbook.pose.Frame;
 import org.leverbook.pose.Placement;
 

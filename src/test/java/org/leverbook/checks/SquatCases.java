@@ -148,6 +148,11 @@ final class SquatCases {
 
   /** Moment at L4/L5 that tends to bend the trunk forward, newton metres. */
   private static double held(double kilograms, double trunk, double knees) {
+    return hold(kilograms, trunk, knees, 90).moment(JointId.L4_L5).about("flexion");
+  }
+
+  /** A weight held in both hands, upper arms hanging, elbows bent so far. */
+  static Position hold(double kilograms, double trunk, double knees, double elbows) {
     double lean = Math.toRadians(trunk);
     double bend = Math.toRadians(knees);
     double shin = bend / 2;
@@ -162,13 +167,12 @@ final class SquatCases {
               .with(JointId.ANKLE.on(side), bend / 2, 0, 0)
               // Held ahead of the body, upper arms hanging, forearms level.
               .with(JointId.SHOULDER.on(side), lean, 0, 0)
-              .with(JointId.ELBOW.on(side), Math.toRadians(90), 0);
+              .with(JointId.ELBOW.on(side), Math.toRadians(elbows), 0);
     }
     List<Load> loads =
         kilograms > 0 ? List.of(HandWeights.pair("weight", kg(kilograms / 2))) : List.of();
-    return Position.of("hold", BODY, pose, loads, List.of(Footing.feet(BODY)), List.of(), List.of())
-        .moment(JointId.L4_L5)
-        .about("flexion");
+    return Position.of(
+        "hold", BODY, pose, loads, List.of(Footing.feet(BODY)), List.of(), List.of());
   }
 
   /** From 50 to 90 kg: what the hip gains and what the knee gains. */

@@ -48,7 +48,14 @@ final class Taken {
               "Loads 61.8 and 48.5 kg (from memory); one leg; thighs level, shins leaned 30 degrees,"
                   + " 80 kg and 178 cm. Both legs together would miss B13a."),
           entry("B15", "48.5 kg in front; lean made by shins at 40 to 20 degrees; before muscles."),
-          entry("B26", "Upper arms hanging, forearms level, half the weight in each hand."),
+          entry(
+              "B18",
+              "The library's rows with their usual loads and postures; a seated two-handed cable row"
+                  + " for the one-arm row; the most at L4/L5 over seven places."),
+          entry(
+              "B26",
+              "Upper arms hanging, forearms level, half the weight in each hand; 20 kg at 30 degrees"
+                  + " tips over and is left out of row c."),
           entry("B27", "Held still at lift-off with the hinge's usual stance and knee bend."),
           entry(
               "B29",
@@ -73,6 +80,10 @@ final class Taken {
               "B39",
               "Arm directions by eye, set again after a first pose with the hands above the shoulder"
                   + " missed; the cable's part of the moment about the level axis."),
+          entry("B41", "Usual loads of the library's lifts; within the last quarter of the bend."),
+          entry("B45", "A squat as deep as thighs 15 degrees below level; usual load."),
+          entry("C13", "80 kg, standing, both empty arms straight out to the side."),
+          entry("C17", "80 kg and 178 cm, 60 kg, the hinge's start; one lifter, one lift."),
           entry("B42", "The same posture rule at 50 and 90 kg; one leg."),
           entry(
               "B43", "80 kg on the upper back, thighs level, shins leaned 20, 30 and 40 degrees."),

@@ -1,4 +1,4 @@
-package org.leverbook.muscle;
+package org.leverbook.lever;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.leverbook.muscle;
+package org.leverbook.lever;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;

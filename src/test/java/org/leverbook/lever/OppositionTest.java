@@ -1,4 +1,4 @@
-package org.leverbook.muscle;
+package org.leverbook.lever;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

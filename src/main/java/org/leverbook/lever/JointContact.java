@@ -1,4 +1,4 @@
-package org.leverbook.muscle;
+package org.leverbook.lever;
 
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;

@@ -1,0 +1,100 @@
+package org.leverbook.statics;
+
+import java.util.List;
+import org.leverbook.body.Condition;
+import org.leverbook.display.Sheet;
+import org.leverbook.quantity.Refused;
+import org.leverbook.strength.Capacity;
+import org.leverbook.strength.Demand;
+import org.leverbook.strength.Demands;
+
+/** What a position asks of the lifter's strength, and what gives out first. */
+public sealed interface StrengthQuestions permits Position {
+
+  /**
+   * What every joint must give against what it can give.
+   *
+   * @return for each direction asked: needed, can give, their share, source and status
+   * @throws Refused if the supports cannot hold the position
+   */
+  default Sheet strength() {
+    Position position = (Position) this;
+    return demands()
+        .table(
+            "Strength, " + position.name(),
+            List.of("For " + position.body().person().text() + ". " + who(position)));
+  }
+
+  /**
+   * The joint that is nearest to its limit, or furthest beyond.
+   *
+   * @return what is asked of it, and what it can give
+   * @throws Refused if the supports cannot hold the position, or nothing of known strength is asked
+   */
+  default Demand limiter() {
+    return demands()
+        .limiter()
+        .orElseThrow(
+            () -> new Refused("Nothing here asks for a strength that is known: nothing limits."));
+  }
+
+  /**
+   * What every joint must give.
+   *
+   * @return the demands, joint after joint
+   * @throws Refused if the supports cannot hold the position
+   */
+  default Demands demands() {
+    return demands(Capacity.of(((Position) this).body()));
+  }
+
+  /**
+   * What every joint must give, of a person whose strength is at hand.
+   *
+   * @param capacity of the position's lifter
+   * @return the demands, joint after joint
+   * @throws Refused if the supports cannot hold the position
+   */
+  default Demands demands(Capacity capacity) {
+    Position position = (Position) this;
+    if (!position.held()) {
+      throw new Refused(
+          "What this asks of strength is not known, because the supports cannot hold it. "
+              + position.holding().sentence());
+    }
+    return Demands.of(
+        capacity, new AskedLoads(position.placement(), position.forces()), position.placement());
+  }
+
+  /**
+   * The largest load that can be held still in this posture: the main load grows until a joint
+   * reaches its limit, a hand its grip, or the supports no longer hold.
+   *
+   * @return the load and what limits it
+   * @throws Refused if nothing here can grow
+   */
+  default Largest largest() {
+    Position position = (Position) this;
+    return Largest.of(position, Capacity.of(position.body()));
+  }
+
+  /**
+   * The same with straps, so that the grip does not limit.
+   *
+   * @return the load and what limits it
+   * @throws Refused if nothing here can grow
+   */
+  default Largest largestWithStraps() {
+    Position position = (Position) this;
+    return Largest.of(position, Capacity.of(position.body()).strapped());
+  }
+
+  private static String who(Position position) {
+    Condition condition = position.body().person().condition();
+    return "Taken as "
+        + condition.years()
+        + " years old and "
+        + condition.training().word()
+        + "; .aged(40) and .trained(TRAINED) change it.";
+  }
+}
