@@ -39,7 +39,7 @@ final class SpineLimits {
     if (own.isEmpty()) {
       return Optional.empty();
     }
-    String who = own.size() == group.parts().size() ? group.name() : String.join("; ", own);
+    String who = own.size() == group.parts().size() ? group.name() : Naming.together(own);
     return Optional.of(
         "Limit: "
             + who
