@@ -60,10 +60,7 @@ final class MuscleNames {
   private static Map<String, Set<String>> read(DataTable names, MuscleTable muscles) {
     Map<String, Set<String>> known = new LinkedHashMap<>();
     for (DataRow row : names.rows()) {
-      for (String key : MuscleRow.filled(row, "muscles").split("; *")) {
-        if (!muscles.has(key)) {
-          throw MuscleRow.bad(row, "muscles", "there is no muscle \"" + key + "\"");
-        }
+      for (String key : muscles.keys(row, "muscles")) {
         known.computeIfAbsent(plain(row.text("name")), k -> new LinkedHashSet<>()).add(key);
       }
     }

@@ -53,6 +53,6 @@ final class SpineLimits {
   }
 
   private static List<String> keys(DataRow row) {
-    return List.of(row.text("muscles").split("; *"));
+    return MuscleTable.SHIPPED.keys(row, "muscles");
   }
 }
