@@ -17,8 +17,8 @@ import java.util.OptionalDouble;
  * @param least their shortest arm, metres, over all listed angles or all levels of the region
  * @param most their longest arm, metres
  * @param at the angle of the greatest moment, degrees; empty where one angle only is known
- * @param moment their greatest moment, one side, N·m; empty for the shoulder blade, which has no
- *     joint of its own in the body
+ * @param moment their greatest moment, one side, N·m
+ * @param counted whether the arms count in sums
  * @param status found, from memory, or partly
  * @param sources where the arms come from
  */
@@ -30,6 +30,7 @@ record Action(
     double least,
     double most,
     OptionalDouble at,
-    OptionalDouble moment,
+    double moment,
+    boolean counted,
     String status,
     List<String> sources) {}

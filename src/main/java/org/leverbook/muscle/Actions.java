@@ -68,7 +68,7 @@ final class Actions {
       most = Math.max(most, place.most);
     }
     Turn one = turns.get(0);
-    boolean joint = !one.series().joint().equals("scapulothoracic");
+    boolean counted = AxisWords.counted(one.series());
     return new Action(
         List.copyOf(parts),
         one.joint(),
@@ -77,7 +77,8 @@ final class Actions {
         least,
         most,
         strongest.varies ? OptionalDouble.of(Math.toDegrees(strongest.at)) : OptionalDouble.empty(),
-        joint ? OptionalDouble.of(strongest.moment) : OptionalDouble.empty(),
+        strongest.moment,
+        counted,
         statuses.size() == 1 ? statuses.iterator().next() : "partly from memory",
         List.copyOf(sources));
   }

@@ -62,6 +62,11 @@ final class MuscleSheets {
     notes.add(
         "Moments: cross-section times stress times arm, without what a muscle loses by its length"
             + " and speed; of the spine's levels the strongest.");
+    if (rows.stream().anyMatch(row -> row.get(9).toString().endsWith("not in sums"))) {
+      notes.add(
+          "Not in sums: the shoulder blade's turning, since the body's shoulder girdle is one piece;"
+              + " the forearm's rotation, since no arms of pronators are known.");
+    }
     notes.addAll(sources.notes());
     notes.add(Caution.TEXT);
     return new Sheet(
@@ -84,7 +89,6 @@ final class MuscleSheets {
 
   private static List<Object> row(
       String who, Action action, List<MuscleRow> muscles, Footnotes sources) {
-    boolean blade = action.moment().isEmpty();
     return Arrays.asList(
         action.joint(),
         action.action(),
@@ -92,10 +96,10 @@ final class MuscleSheets {
         CENTIMETRE * action.least(),
         CENTIMETRE * action.most(),
         action.at().isPresent() ? (Object) action.at().getAsDouble() : null,
-        blade ? null : (Object) action.moment().getAsDouble(),
+        action.moment(),
         limitBeside(action, muscles),
         who,
-        action.status() + (blade ? "; not in sums: no joint of its own" : ""),
+        action.status() + (action.counted() ? "" : "; not in sums"),
         sources.numbers(action.sources()));
   }
 

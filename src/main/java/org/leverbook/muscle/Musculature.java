@@ -23,8 +23,8 @@ import org.leverbook.pose.Pose;
  * of a row by F times the number there, in newton metres.
  *
  * <p>What is not in it: the turning of the shoulder blade on the ribs (the body's shoulder girdle
- * is one piece), fingers and toes, deep hip rotators, neck flexors, muscles between ribs. Axes that
- * only bone and ligament hold have no row.
+ * is one piece), rotation of the forearm (no pronator's arm is known), fingers and toes, deep hip
+ * rotators, neck flexors, muscles between ribs. Axes that only bone and ligament hold have no row.
  */
 public final class Musculature {
 

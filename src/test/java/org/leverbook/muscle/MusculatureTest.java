@@ -179,7 +179,7 @@ class MusculatureTest {
         "gracilis | hip, knee",
         "sartorius | hip, knee",
         "gastrocnemius, inner head | knee, ankle",
-        "biceps, short head | shoulder, elbow, forearm",
+        "biceps, short head | shoulder, elbow",
         "triceps, long head | shoulder, elbow",
         "extensor carpi radialis longus | elbow, wrist",
         "latissimus dorsi, from the lumbar spine | L3/L4, shoulder girdle, shoulder",
@@ -312,6 +312,22 @@ class MusculatureTest {
       all += Math.abs(arm);
     }
     assertThat(all).isCloseTo(sum, within(1e-9));
+  }
+
+  @Test
+  void no_limb_has_an_axis_that_muscles_turn_one_way_only() {
+    // With nothing to balance them, its muscles could not pull at all where nothing is asked.
+    for (double degrees : new double[] {0, 40, 80}) {
+      for (String joint : new String[] {"hip", "knee", "ankle", "elbow", "wrist"}) {
+        Pose pose = bent("right " + joint, "flexion", degrees / 2);
+        for (int sign : new int[] {1, -1}) {
+          assertThat(total(MUSCLES, pose, "right " + joint, "flexion", sign, s -> true))
+              .as("%s %d at %.0f", joint, sign, degrees)
+              .isGreaterThan(1);
+        }
+      }
+    }
+    assertThat(MUSCLES.row(MAN.tree().angleOf("right forearm", "rotation"))).isEqualTo(-1);
   }
 
   @Test
