@@ -86,6 +86,7 @@ public final class Run {
         "SharingBench.library",
         "SharingBench.leverbook");
     GridRate.measure(root);
+    EffortRate.measure(root);
     Files.writeString(folder.resolve("ratios.json"), json.writeValueAsString(root) + "\n");
     System.out.println(json.writeValueAsString(root));
   }

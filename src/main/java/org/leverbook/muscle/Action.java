@@ -4,29 +4,33 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * One thing that a muscle can do: turn a joint in one direction.
+ * One thing that a muscle, or several together, can do: turn a joint in one direction.
  *
- * @param part which muscle or part of one
+ * <p>The arm of several is their moment over their force, each pulling as hard as it can: what one
+ * muscle of that force would need.
+ *
+ * @param parts the muscles that do it somewhere
  * @param joint the joint or the region of the spine
- * @param action what it does there, as in "extend"
- * @param standing its arm in the anatomical position, metres; zero or less where it does not do
- *     this there
- * @param least its shortest arm where it does this, metres
- * @param most its longest arm, metres
- * @param at the angle of the longest arm, degrees; empty where one angle only is known
- * @param moment its greatest moment, one side, N·m; empty for the shoulder blade, which has no
- *     joint of its own in the body
+ * @param action what they do there, as in "extend"
+ * @param standing their arm in the anatomical position, metres; zero where they do not do this
+ *     there
+ * @param least their shortest arm, metres, over all listed angles or all levels of the region
+ * @param most their longest arm, metres
+ * @param at the angle of the greatest moment, degrees; empty where one angle only is known
+ * @param moment their greatest moment, one side, N·m
+ * @param counted whether the arms count in sums
  * @param status found, from memory, or partly
  * @param sources where the arms come from
  */
 record Action(
-    String part,
+    List<String> parts,
     String joint,
     String action,
     double standing,
     double least,
     double most,
     OptionalDouble at,
-    OptionalDouble moment,
+    double moment,
+    boolean counted,
     String status,
     List<String> sources) {}

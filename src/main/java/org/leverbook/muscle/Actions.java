@@ -1,200 +1,131 @@
 package org.leverbook.muscle;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 import org.leverbook.body.Body;
-import org.leverbook.body.JointId;
-import org.leverbook.body.Side;
-import org.leverbook.pose.Pose;
+import org.leverbook.muscle.Turns.Turn;
 
-/** What one muscle of a person can do at each joint, direction by direction. */
+/** What muscles of a person can do together at each joint, direction by direction. */
 final class Actions {
 
   /** An arm below half a millimetre is none. */
   private static final double NOTHING = 0.0005;
 
-  /**
-   * Joint, and the verbs of a positive and of a negative arm, by the words of the tables.
-   *
-   * @param joint as in "hip"
-   * @param positive what a positive arm does
-   * @param negative what a negative arm does
-   */
-  private record Verbs(String joint, String positive, String negative) {}
-
-  private static final Map<String, Verbs> VERBS =
-      Map.ofEntries(
-          verbs("hip, flexion_extension", "hip", "extend", "flex"),
-          verbs("hip, abduction_adduction", "hip", "abduct", "adduct"),
-          verbs("hip, internal_external_rotation", "hip", "rotate outward", "rotate inward"),
-          verbs("knee, flexion_extension", "knee", "extend", "flex"),
-          verbs("ankle, flexion_extension", "ankle", "plantarflex", "dorsiflex"),
-          verbs("elbow, flexion_extension", "elbow", "flex", "extend"),
-          verbs("forearm, pronation_supination", "forearm", "supinate", "pronate"),
-          verbs("wrist, flexion_extension", "wrist", "flex", "extend"),
-          verbs("shoulder, flexion_extension", "shoulder", "flex", "extend"),
-          verbs("shoulder, abduction_adduction", "shoulder", "abduct", "adduct"),
-          verbs(
-              "shoulder, internal_external_rotation",
-              "shoulder",
-              "rotate inward",
-              "rotate outward"),
-          verbs(
-              "shoulder, horizontal_adduction_abduction",
-              "shoulder, arm level",
-              "adduct",
-              "abduct"),
-          verbs("sternoclavicular, elevation_depression", "shoulder girdle", "elevate", "depress"),
-          verbs(
-              "sternoclavicular, protraction_retraction", "shoulder girdle", "retract", "protract"),
-          verbs(
-              "scapulothoracic, upward_downward_rotation",
-              "shoulder blade",
-              "rotate upward",
-              "rotate downward"),
-          // The spine's own axes: flexion, side bending to the right, front to the left.
-          verbs("spine, flexion", "", "flex", "extend"),
-          verbs("spine, abduction", "", "bend to its side", "bend to the other side"),
-          verbs("spine, rotation", "", "turn to the other side", "turn to its side"));
+  private static final double DEGREE = Math.toRadians(1);
 
   private Actions() {}
 
-  private static Map.Entry<String, Verbs> verbs(
-      String words, String joint, String positive, String negative) {
-    return Map.entry(words, new Verbs(joint, positive, negative));
-  }
-
   /**
-   * Everything one muscle can do.
+   * Everything these muscles can do.
    *
-   * @param muscle which
+   * @param muscles which, taken together
    * @param body whose
-   * @return one action for each joint and direction; empty if it turns no joint
+   * @return one action for each joint and direction; empty if they turn no joint
    */
-  static List<Action> of(MuscleRow muscle, Body body) {
-    Scaling scaling = Scaling.of(body.person());
-    double force = scaling.maxForce(muscle);
-    List<Action> actions = new ArrayList<>();
-    for (ArmSeries series : ArmTable.SHIPPED.of(muscle.key())) {
-      if (!series.joint().startsWith("spine_")) {
-        Verbs verbs = VERBS.get(series.joint() + ", " + series.axis());
-        for (int sign : new int[] {1, -1}) {
-          limb(muscle, series, verbs, sign, scaling.arm(), force).ifPresent(actions::add);
+  static List<Action> of(List<MuscleRow> muscles, Body body) {
+    Map<List<String>, List<Turn>> groups = new LinkedHashMap<>();
+    for (MuscleRow muscle : muscles) {
+      for (Turn turn : Turns.of(muscle, body)) {
+        if (turn.arm().angles().stream().anyMatch(a -> turn.arm().at(a) >= NOTHING)) {
+          groups
+              .computeIfAbsent(List.of(turn.joint(), turn.action()), k -> new ArrayList<>())
+              .add(turn);
         }
       }
     }
-    actions.addAll(spine(muscle, body));
-    return actions;
+    List<String> joints = groups.keySet().stream().map(key -> key.get(0)).distinct().toList();
+    return groups.values().stream()
+        .map(Actions::together)
+        .sorted(Comparator.comparingInt(action -> joints.indexOf(action.joint())))
+        .toList();
   }
 
-  private static Optional<Action> limb(
-      MuscleRow muscle, ArmSeries series, Verbs verbs, int sign, double scale, double force) {
-    ArmCurve curve = series.curve().times(sign * scale);
-    double most = Double.NEGATIVE_INFINITY;
+  private static Action together(List<Turn> turns) {
+    Map<String, Place> places = new LinkedHashMap<>();
+    Set<String> parts = new LinkedHashSet<>();
+    Set<String> sources = new LinkedHashSet<>();
+    Set<String> statuses = new LinkedHashSet<>();
+    for (Turn turn : turns) {
+      places.computeIfAbsent(turn.level(), k -> new Place()).turns.add(turn);
+      parts.add(turn.part());
+      sources.addAll(turn.series().sources());
+      statuses.add(turn.series().status());
+    }
+    places.values().forEach(Place::look);
+    Place strongest = places.values().iterator().next();
     double least = Double.POSITIVE_INFINITY;
-    double at = 0;
-    // The curve turns at listed angles only.
-    for (double angle : curve.angles()) {
-      double arm = curve.at(angle);
-      if (arm > most) {
-        most = arm;
-        at = angle;
-      }
-      least = Math.min(least, arm);
+    double most = 0;
+    for (Place place : places.values()) {
+      strongest = place.moment > strongest.moment ? place : strongest;
+      least = Math.min(least, place.least);
+      most = Math.max(most, place.most);
     }
-    if (most < NOTHING) {
-      return Optional.empty();
-    }
-    boolean joint = !series.joint().equals("scapulothoracic");
-    return Optional.of(
-        new Action(
-            muscle.name(),
-            verbs.joint(),
-            sign > 0 ? verbs.positive() : verbs.negative(),
-            curve.at(0),
-            Math.max(0, least),
-            most,
-            curve.single() ? OptionalDouble.empty() : OptionalDouble.of(Math.toDegrees(at)),
-            joint ? OptionalDouble.of(force * most) : OptionalDouble.empty(),
-            series.status(),
-            series.sources()));
+    Turn one = turns.get(0);
+    boolean counted = AxisWords.counted(one.series());
+    return new Action(
+        List.copyOf(parts),
+        one.joint(),
+        one.action(),
+        strongest.standing,
+        least,
+        most,
+        strongest.varies ? OptionalDouble.of(Math.toDegrees(strongest.at)) : OptionalDouble.empty(),
+        strongest.moment,
+        counted,
+        statuses.size() == 1 ? statuses.iterator().next() : "partly from memory",
+        List.copyOf(sources));
   }
 
-  /** What the levels of one region of the spine have in common. */
-  private static final class Region {
+  /** One joint, or one level of the spine, and what turns it there. */
+  private static final class Place {
+
+    final List<Turn> turns = new ArrayList<>();
+    boolean varies;
+    double standing;
     double least = Double.POSITIVE_INFINITY;
     double most;
-    double moment;
-    String status = "found";
-    final Set<String> sources = new LinkedHashSet<>();
+    double moment = -1;
+    double at;
 
-    void add(double arm, double newtonMetres, ArmSeries series) {
-      least = Math.min(least, arm);
-      most = Math.max(most, arm);
-      moment = Math.max(moment, newtonMetres);
-      sources.addAll(series.sources());
-      if (!series.status().equals("found")) {
-        status = series.status();
+    void look() {
+      TreeSet<Double> angles = new TreeSet<>();
+      double force = 0;
+      for (Turn turn : turns) {
+        force += turn.force();
+        angles.addAll(turn.arm().angles());
+        varies |= !turn.arm().single();
       }
+      List<Double> listed = List.copyOf(angles);
+      for (double a = listed.get(0); a < angles.last(); a += DEGREE) {
+        angles.add(a);
+      }
+      for (double angle : angles) {
+        double here = sum(angle);
+        least = Math.min(least, here / force);
+        most = Math.max(most, here / force);
+        if (here > moment) {
+          moment = here;
+          at = angle;
+        }
+      }
+      standing = sum(0) / force;
     }
-  }
 
-  /** Levels of one region together; the greatest moment is that of its strongest level. */
-  private static List<Action> spine(MuscleRow muscle, Body body) {
-    Pose standing = Pose.neutral(body.tree());
-    Map<List<String>, Region> regions = new LinkedHashMap<>();
-    Musculature.of(body).strands().stream()
-        .filter(s -> s.side() == Side.RIGHT && s.muscle().key().equals(muscle.key()))
-        .forEach(
-            strand -> {
-              for (Crossing crossing : strand.crossings()) {
-                for (JointId level : JointId.values()) {
-                  for (String axis : List.of("flexion", "abduction", "rotation")) {
-                    boolean here =
-                        !level.paired()
-                            && crossing.axis() == body.tree().angleOf(level.word(), axis);
-                    double arm = here ? crossing.arm(standing) : 0;
-                    if (Math.abs(arm) >= NOTHING) {
-                      Verbs verbs = VERBS.get("spine, " + axis);
-                      String verb = arm > 0 ? verbs.positive() : verbs.negative();
-                      double size = Math.abs(arm);
-                      regions
-                          .computeIfAbsent(List.of(region(level), verb), k -> new Region())
-                          .add(
-                              size, size * crossing.share() * strand.maxForce(), crossing.series());
-                    }
-                  }
-                }
-              }
-            });
-    List<Action> actions = new ArrayList<>();
-    regions.forEach(
-        (key, region) ->
-            actions.add(
-                new Action(
-                    muscle.name(),
-                    key.get(0),
-                    key.get(1),
-                    region.most,
-                    region.least,
-                    region.most,
-                    OptionalDouble.empty(),
-                    OptionalDouble.of(region.moment),
-                    region.status,
-                    List.copyOf(region.sources))));
-    return actions;
-  }
-
-  private static String region(JointId level) {
-    if (level.compareTo(JointId.L1_L2) <= 0) {
-      return "lumbar spine";
+    /** Their moment; what works the other way there stays slack. */
+    private double sum(double angle) {
+      double sum = 0;
+      for (Turn turn : turns) {
+        double arm = turn.arm().at(angle);
+        sum += turn.force() * Math.max(0, arm);
+      }
+      return sum;
     }
-    return level.compareTo(JointId.T1_T2) <= 0 ? "thoracic spine" : "neck";
   }
 }

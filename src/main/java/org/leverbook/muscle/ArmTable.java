@@ -42,10 +42,7 @@ final class ArmTable {
         throw MuscleRow.bad(row, "set", "must be primary or alternative");
       }
       if (row.is("set", "primary")) {
-        for (String muscle : MuscleRow.filled(row, "applies_to").split("; *")) {
-          if (!muscles.has(muscle)) {
-            throw MuscleRow.bad(row, "applies_to", "there is no muscle \"" + muscle + "\"");
-          }
+        for (String muscle : muscles.keys(row, "applies_to")) {
           groups.computeIfAbsent(key(muscle, row), k -> new ArrayList<>()).add(row);
         }
       }

@@ -3,6 +3,7 @@ package org.leverbook.muscle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
@@ -41,7 +42,6 @@ final class AxisWords {
           axis("knee", BEND, "extension", JointId.KNEE, "flexion", -1),
           axis("ankle", BEND, "plantarflexion", JointId.ANKLE, "flexion", -1),
           axis("elbow", BEND, "flexion", JointId.ELBOW, "flexion", 1),
-          axis("forearm", "pronation_supination", "supination", JointId.FOREARM, "rotation", -1),
           axis("wrist", BEND, "flexion", JointId.WRIST, "flexion", 1),
           axis(
               "sternoclavicular",
@@ -66,9 +66,15 @@ final class AxisWords {
           "knee_flexion", new Axis(JointId.KNEE, "flexion", 1),
           "ankle_plantarflexion", new Axis(JointId.ANKLE, "flexion", -1),
           "elbow_flexion", new Axis(JointId.ELBOW, "flexion", 1),
-          "forearm_neutral", new Axis(JointId.FOREARM, "rotation", -1),
           "wrist_flexion", new Axis(JointId.WRIST, "flexion", 1),
           "clavicle_rest", new Axis(JointId.SHOULDER_GIRDLE, "abduction", 1));
+
+  /**
+   * Joints whose arms are told but not counted. The shoulder blade has no joint of its own in the
+   * body. Of the forearm's rotation the tables know the biceps alone: counted, a curl that asks no
+   * supination would forbid the biceps any pull, for want of a listed pronator.
+   */
+  private static final Set<String> NOT_COUNTED = Set.of("scapulothoracic", "forearm");
 
   private AxisWords() {}
 
@@ -81,12 +87,11 @@ final class AxisWords {
    * The axis that a series of arms turns.
    *
    * @param series a series of a limb or the shoulder girdle
-   * @return the axis; empty for the turning of the shoulder blade on the ribs, for which the body
-   *     has no joint of its own
+   * @return the axis; empty where it is not counted
    * @throws Refused if the words are unknown
    */
   static Optional<Axis> of(ArmSeries series) {
-    if (series.joint().equals("scapulothoracic")) {
+    if (!counted(series)) {
       return Optional.empty();
     }
     Axis axis = AXES.get(List.of(series.joint(), series.axis(), series.action()));
@@ -103,6 +108,16 @@ final class AxisWords {
               + " positive) belongs to no axis of the body.");
     }
     return Optional.of(axis);
+  }
+
+  /**
+   * Whether a series counts in sums.
+   *
+   * @param series any series
+   * @return false for the shoulder blade and the forearm's rotation
+   */
+  static boolean counted(ArmSeries series) {
+    return !NOT_COUNTED.contains(series.joint());
   }
 
   /**

@@ -1,7 +1,6 @@
 package org.leverbook.muscle;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
@@ -23,8 +22,8 @@ import org.leverbook.quantity.Refused;
  * ({@link Held#notKnown()}): sternum and ribs are a frame beside the thoracic spine, and our arms
  * hang from T1 alone, where real shoulder muscles spread over the whole thorax; so what muscles do
  * not hold there is left to it, at a price (assumption: {@link #FRAME}). And an axis that is asked
- * for a direction in which the tables know no muscle (bending the neck forward): nothing can be
- * said about it.
+ * for a direction in which the tables know no muscle (bending the neck forward): muscles must not
+ * turn it further, more cannot be said.
  *
  * <p>It is the least stress that holds: people who brace pull harder, muscle against muscle.
  */
@@ -120,17 +119,14 @@ public final class Effort implements Shown {
       }
     }
 
-    /** Takes out the axes that no muscle turns the way they are needed. */
-    void leaveOutUnopposed() {
+    /** Where no muscle turns an axis the way it is needed, muscles need only not turn it more. */
+    void askNothingOfUnopposed() {
       for (int row = 0; row < needed.length; row++) {
         boolean opposed = false;
         for (int i = row * columns; i < (row + 1) * columns; i++) {
           opposed |= moments[i] * needed[row] > 0;
         }
-        if (!opposed) {
-          Arrays.fill(moments, row * columns, (row + 1) * columns, 0);
-          needed[row] = 0;
-        }
+        needed[row] = opposed ? needed[row] : 0;
       }
     }
 
@@ -192,7 +188,7 @@ public final class Effort implements Shown {
       room.needed[row] = -asked[row];
     }
     room.fill(arms, where.pose());
-    room.leaveOutUnopposed();
+    room.askNothingOfUnopposed();
     Sharing sharing = cubed ? room.cubed : room.squared;
     // From nothing each time: the same position gives the same numbers to the last digit.
     sharing.forget();

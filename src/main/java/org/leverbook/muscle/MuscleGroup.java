@@ -2,7 +2,6 @@ package org.leverbook.muscle;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.leverbook.body.Person;
 import org.leverbook.body.Sex;
 import org.leverbook.display.Sheet;
@@ -53,13 +52,22 @@ public record MuscleGroup(String name, List<MuscleRow> parts, Person person) imp
   }
 
   /**
-   * What they can do: at each joint and in each direction the arm, where it is longest, the
-   * greatest moment of one side; below it what they cannot do, and the sources.
+   * What they can do together: at each joint and in each direction the arm, the angle at which they
+   * are strongest, the greatest moment of one side; below it what they cannot do, and the sources.
    *
    * @return the table
    */
   public Sheet actions() {
-    return MuscleSheets.actions(this);
+    return MuscleSheets.together(this);
+  }
+
+  /**
+   * What each of them can do alone.
+   *
+   * @return the table, like that of {@link #actions()}
+   */
+  public Sheet byPart() {
+    return MuscleSheets.apart(this);
   }
 
   /**
@@ -93,13 +101,14 @@ public record MuscleGroup(String name, List<MuscleRow> parts, Person person) imp
   @Override
   public String text() {
     Scaling scaling = Scaling.of(person);
+    String inside = Naming.together(parts.stream().map(MuscleRow::name).toList());
     double force = parts.stream().mapToDouble(scaling::maxForce).sum();
     return String.format(
         Locale.ROOT,
-        "%s (%s), one side of a %s: pulls with at most %.0f N. actions() tells what it can do,"
-            + " of(lifter) asks it of another person.",
+        "%s%s, one side of a %s: at most %.0f N. .actions() tells what it can do, .byPart() each"
+            + " part of it, .of(lifter) asks it of another person.",
         name,
-        parts.stream().map(MuscleRow::name).collect(Collectors.joining("; ")),
+        inside.equals(name) ? "" : " (" + inside + ")",
         MuscleSheets.who(person),
         force);
   }

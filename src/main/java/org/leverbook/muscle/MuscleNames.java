@@ -23,7 +23,7 @@ final class MuscleNames {
    * The muscles of a name.
    *
    * @param name as in "lats", "latissimus dorsi", "Gluteus Maximus"; capitals, hyphens and a final
-   *     "s" do not matter
+   *     "s" do not matter; the first word of several, as in "vastus", means them all
    * @return at least one
    * @throws Refused if nothing is called so; offers the nearest names
    */
@@ -33,6 +33,14 @@ final class MuscleNames {
       if (KNOWN.containsKey(form)) {
         return KNOWN.get(form).stream().map(MuscleTable.SHIPPED::row).toList();
       }
+    }
+    Set<String> begin = new LinkedHashSet<>();
+    if (!wanted.isEmpty()) {
+      KNOWN.forEach(
+          (known, keys) -> begin.addAll(known.startsWith(wanted + " ") ? keys : Set.of()));
+    }
+    if (!begin.isEmpty()) {
+      return begin.stream().map(MuscleTable.SHIPPED::row).toList();
     }
     List<String> nearest = wanted.isEmpty() ? List.of() : Nearest.of(wanted, KNOWN.keySet());
     String hint =
@@ -52,10 +60,7 @@ final class MuscleNames {
   private static Map<String, Set<String>> read(DataTable names, MuscleTable muscles) {
     Map<String, Set<String>> known = new LinkedHashMap<>();
     for (DataRow row : names.rows()) {
-      for (String key : MuscleRow.filled(row, "muscles").split("; *")) {
-        if (!muscles.has(key)) {
-          throw MuscleRow.bad(row, "muscles", "there is no muscle \"" + key + "\"");
-        }
+      for (String key : muscles.keys(row, "muscles")) {
         known.computeIfAbsent(plain(row.text("name")), k -> new LinkedHashSet<>()).add(key);
       }
     }

@@ -18,62 +18,104 @@ final class MuscleSheets {
 
   private MuscleSheets() {}
 
-  /** What the muscles of a group can do, direction by direction. */
-  static Sheet actions(MuscleGroup group) {
+  /** What the muscles of a group can do together, direction by direction. */
+  static Sheet together(MuscleGroup group) {
+    Footnotes sources = new Footnotes();
+    List<List<Object>> rows = new ArrayList<>();
+    for (Action action : Actions.of(group.parts(), group.person().body())) {
+      boolean all = action.parts().size() == group.parts().size();
+      String who = all ? "" : Naming.together(action.parts());
+      rows.add(row(who, action, group.parts(), sources));
+    }
+    return actions(
+        "What the " + group.name() + " can do; one side of a " + who(group.person()),
+        "only by",
+        rows,
+        group,
+        sources);
+  }
+
+  /** What each muscle of a group can do alone. */
+  static Sheet apart(MuscleGroup group) {
     Footnotes sources = new Footnotes();
     List<List<Object>> rows = new ArrayList<>();
     for (MuscleRow part : group.parts()) {
-      for (Action action : Actions.of(part, group.person().body())) {
-        rows.add(row(part, action, sources));
+      for (Action action : Actions.of(List.of(part), group.person().body())) {
+        rows.add(row(part.name(), action, List.of(part), sources));
       }
     }
+    return actions(
+        "What each part of the " + group.name() + " can do; one side of a " + who(group.person()),
+        "muscle",
+        rows,
+        group,
+        sources);
+  }
+
+  private static Sheet actions(
+      String title, String first, List<List<Object>> rows, MuscleGroup group, Footnotes sources) {
     List<String> notes = new ArrayList<>(group.limits());
     notes.add(
-        "Arms: where no angle stands, one value is known and held for all angles. \"From memory\""
-            + " arms are 10 to 30 % off, at the shoulder by up to 12 mm.");
+        "Arms: where no angle stands, one value is known and held for all angles; several muscles"
+            + " together: moment over force. Arms from memory are 10 to 30 % off, at the shoulder by"
+            + " up to 12 mm.");
     notes.add(
-        "Moments: cross-section times stress times longest arm, without what a muscle loses by its"
-            + " length and speed.");
+        "Moments: cross-section times stress times arm, without what a muscle loses by its length"
+            + " and speed; of the spine's levels the strongest.");
+    if (rows.stream().anyMatch(row -> row.get(9).toString().endsWith("not in sums"))) {
+      notes.add(
+          "Not in sums: the shoulder blade's turning, since the body's shoulder girdle is one piece;"
+              + " the forearm's rotation, since no arms of pronators are known.");
+    }
     notes.addAll(sources.notes());
     notes.add(Caution.TEXT);
     return new Sheet(
-        "What the " + group.name() + " can do; one side of a " + who(group.person()),
+        title,
         List.of(
-            Column.text("muscle"),
             Column.text("joint"),
             Column.text("action"),
             new Column("arm standing", "cm", 1),
             new Column("shortest arm", "cm", 1),
             new Column("longest arm", "cm", 1),
-            new Column("longest at", "°", 0),
+            new Column("strongest at", "°", 0),
             new Column("greatest moment", "N·m", 1),
             Column.text("published limit"),
+            Column.text(first),
             Column.text("arms are"),
             Column.text("source")),
         rows,
         notes);
   }
 
-  private static List<Object> row(MuscleRow part, Action action, Footnotes sources) {
-    boolean blade = action.moment().isEmpty();
+  private static List<Object> row(
+      String who, Action action, List<MuscleRow> muscles, Footnotes sources) {
     return Arrays.asList(
-        part.name(),
         action.joint(),
         action.action(),
         action.standing() > 0 ? CENTIMETRE * action.standing() : null,
         CENTIMETRE * action.least(),
         CENTIMETRE * action.most(),
         action.at().isPresent() ? (Object) action.at().getAsDouble() : null,
-        blade ? null : (Object) action.moment().getAsDouble(),
-        limitBeside(part, action),
-        action.status() + (blade ? "; not in sums: no joint of its own" : ""),
+        action.moment(),
+        limitBeside(action, muscles),
+        who,
+        action.status() + (action.counted() ? "" : "; not in sums"),
         sources.numbers(action.sources()));
   }
 
-  /** The published limit beside a row of the lumbar spine. */
-  private static String limitBeside(MuscleRow part, Action action) {
+  /** The published limit beside a row of the lumbar spine, if it is one of all that act there. */
+  private static String limitBeside(Action action, List<MuscleRow> muscles) {
     boolean sagittal = action.action().equals("extend") || action.action().equals("flex");
-    return action.joint().equals("lumbar spine") && sagittal ? SpineLimits.beside(part) : "";
+    if (!sagittal || !action.joint().equals("lumbar spine")) {
+      return "";
+    }
+    List<String> limits =
+        muscles.stream()
+            .filter(m -> action.parts().contains(m.name()))
+            .map(SpineLimits::beside)
+            .distinct()
+            .toList();
+    return limits.size() == 1 ? limits.get(0) : "";
   }
 
   /** All muscles by trade group. */

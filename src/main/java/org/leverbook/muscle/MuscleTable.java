@@ -72,12 +72,20 @@ public final class MuscleTable {
   }
 
   /**
-   * Whether there is one of this key.
+   * The muscles that a cell of another table names.
    *
-   * @param key as in "gluteus_maximus"
-   * @return true if so
+   * @param row the other table's row
+   * @param column its column; keys with semicolons between them
+   * @return at least one key of this table
+   * @throws Refused if there is none or an unknown one; names file, line and column
    */
-  public boolean has(String key) {
-    return rows.containsKey(key);
+  List<String> keys(DataRow row, String column) {
+    List<String> keys = List.of(MuscleRow.filled(row, column).split("; *"));
+    for (String key : keys) {
+      if (!rows.containsKey(key)) {
+        throw MuscleRow.bad(row, column, "there is no muscle \"" + key + "\"");
+      }
+    }
+    return keys;
   }
 }

@@ -23,8 +23,8 @@ import org.leverbook.pose.Pose;
  * of a row by F times the number there, in newton metres.
  *
  * <p>What is not in it: the turning of the shoulder blade on the ribs (the body's shoulder girdle
- * is one piece), fingers and toes, deep hip rotators, neck flexors, muscles between ribs. Axes that
- * only bone and ligament hold have no row.
+ * is one piece), rotation of the forearm (no pronator's arm is known), fingers and toes, deep hip
+ * rotators, neck flexors, muscles between ribs. Axes that only bone and ligament hold have no row.
  */
 public final class Musculature {
 
@@ -45,8 +45,9 @@ public final class Musculature {
   private final List<Strand> strands;
   private final int[] axes;
   private final int[] rowOf;
-  private final PlainCrossing[] plain;
-  private final int[] plainCell;
+  private final double[] held;
+  private final PlainCrossing[] moving;
+  private final int[] movingCell;
   private final Map<Side, List<Shoulder>> shoulders;
 
   /** A muscle of a shoulder and the column in which it stands. */
@@ -63,21 +64,27 @@ public final class Musculature {
     for (int row = 0; row < axes.length; row++) {
       rowOf[axes[row]] = row;
     }
+    shoulders = Map.of(Side.RIGHT, new ArrayList<>(), Side.LEFT, new ArrayList<>());
+    held = new double[axes.length * strands.size()];
     List<PlainCrossing> found = new ArrayList<>();
     List<Integer> cells = new ArrayList<>();
-    shoulders = Map.of(Side.RIGHT, new ArrayList<>(), Side.LEFT, new ArrayList<>());
     for (int column = 0; column < strands.size(); column++) {
       for (Crossing crossing : strands.get(column).crossings()) {
-        if (crossing instanceof PlainCrossing one) {
+        int cell = rowOf[crossing.axis()] * strands.size() + column;
+        if (crossing instanceof ShoulderCrossing one) {
+          if (one.which() == 0) {
+            shoulders.get(one.side()).add(new Shoulder(column, one.arms()));
+          }
+        } else if (crossing instanceof PlainCrossing one && one.moves()) {
           found.add(one);
-          cells.add(rowOf[one.axis()] * strands.size() + column);
-        } else if (crossing instanceof ShoulderCrossing one && one.which() == 0) {
-          shoulders.get(one.side()).add(new Shoulder(column, one.arms()));
+          cells.add(cell);
+        } else {
+          held[cell] = crossing.share() * crossing.arm(Pose.neutral(tree));
         }
       }
     }
-    plain = found.toArray(PlainCrossing[]::new);
-    plainCell = cells.stream().mapToInt(Integer::intValue).toArray();
+    moving = found.toArray(PlainCrossing[]::new);
+    movingCell = cells.stream().mapToInt(Integer::intValue).toArray();
   }
 
   /**
@@ -161,9 +168,10 @@ public final class Musculature {
       throw new IllegalArgumentException(
           "the arms need " + axes.length * columns + " places, not " + into.length);
     }
-    Arrays.fill(into, 0);
-    for (int i = 0; i < plain.length; i++) {
-      into[plainCell[i]] = plain[i].share() * plain[i].arm(pose);
+    // Most arms are known at one angle only and never change.
+    System.arraycopy(held, 0, into, 0, held.length);
+    for (int i = 0; i < moving.length; i++) {
+      into[movingCell[i]] = moving[i].share() * moving[i].arm(pose);
     }
     shoulder(pose, Side.RIGHT, into);
     shoulder(pose, Side.LEFT, into);

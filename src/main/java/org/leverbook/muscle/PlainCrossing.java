@@ -37,6 +37,11 @@ record PlainCrossing(
     return new PlainCrossing(axis, share, curve, coordinate, factor, by, series);
   }
 
+  /** Whether the arm changes with the pose. */
+  boolean moves() {
+    return !curve.single() || !shortened.single();
+  }
+
   @Override
   public double arm(Pose pose) {
     double arm = curve.single() ? curve.at(0) : curve.at(coordinate.in(pose));

@@ -39,7 +39,7 @@ final class SpineLimits {
     if (own.isEmpty()) {
       return Optional.empty();
     }
-    String who = own.size() == group.parts().size() ? group.name() : String.join("; ", own);
+    String who = own.size() == group.parts().size() ? group.name() : Naming.together(own);
     return Optional.of(
         "Limit: "
             + who
@@ -53,6 +53,6 @@ final class SpineLimits {
   }
 
   private static List<String> keys(DataRow row) {
-    return List.of(row.text("muscles").split("; *"));
+    return MuscleTable.SHIPPED.keys(row, "muscles");
   }
 }

@@ -54,7 +54,7 @@ final class SpineTables {
     for (DataRow row : table.rows()) {
       Level level = new Level(row.number("pcsa_crossing_cm2") / 1e4, row.number("arm_m"));
       levels
-          .computeIfAbsent(row.text("muscle"), k -> new TreeMap<>())
+          .computeIfAbsent(MuscleTable.SHIPPED.keys(row, "muscle").get(0), k -> new TreeMap<>())
           .put(joint(row.text("level")), level);
     }
     return levels;
@@ -64,8 +64,7 @@ final class SpineTables {
   private static Map<String, List<ArmSeries>> sideways(DataTable table) {
     Map<String, List<ArmSeries>> arms = new TreeMap<>();
     for (DataRow row : table.rows()) {
-      String key = MuscleRow.filled(row, "muscle");
-      MuscleTable.SHIPPED.row(key);
+      String key = MuscleTable.SHIPPED.keys(row, "muscle").get(0);
       List<ArmSeries> both = new ArrayList<>();
       for (String axis : List.of("abduction", "rotation")) {
         double arm = row.number(axis.equals("abduction") ? "bend_m" : "turn_m");
