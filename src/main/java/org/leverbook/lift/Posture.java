@@ -27,8 +27,8 @@ import org.leverbook.support.Support;
  * What a recipe says of a lift at one share of its way, in a coach's words: how the body stands,
  * sits or lies, where the hands are, what is usual, what is lifted and what carries.
  *
- * <p>World: x forward, y up from the floor, z to the lifter's right, metres and radians. The middle
- * of the standing feet is at x = 0 unless the recipe says otherwise.
+ * <p>World: x forward, y up from the floor, z to the lifter's right; the middle of the standing
+ * feet is at x = 0 unless the recipe says otherwise.
  */
 final class Posture {
 
@@ -89,9 +89,7 @@ final class Posture {
     return statements;
   }
 
-  /**
-   * The poses already known: none at the start, that of the start at the finish, both between them.
-   */
+  /** The poses already known: none at the start, then that of the start, between them both. */
   List<Placement> ends() {
     return ends;
   }
