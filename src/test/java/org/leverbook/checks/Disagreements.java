@@ -15,6 +15,11 @@ final class Disagreements {
                   + " erectors fall to a quarter of their mean stress. The row is electrical activity,"
                   + " which has a floor in people who brace, and a stress at its least has none."),
           entry(
+              "B27b",
+              "5.5 kN where 6 to 17.5 were found. The row gives no posture; our hinge starts with the"
+                  + " hips low and the trunk steep, held still, with the least muscle force that"
+                  + " holds: no bracing, no pull off the floor."),
+          entry(
               "B41b",
               "With the usual lever machine, whose weight pulls straight down, and the patellar"
                   + " tendon's arm largest near 45 degrees, the knee is pressed hardest at 48 degrees of"

@@ -106,10 +106,10 @@ class LargestLoadTest {
         .isCloseTo(published("squat", "M", "healthy untrained"), within(0.25));
     assertThat(squats.get(Training.TRAINED))
         .isCloseTo(published("squat", "M", "trained two"), within(0.4));
-    // The 90th of a hundred powerlifters lifts 2.83 (van den Hoek et al. 2024). Ours, 3.6, lies
+    // The 90th of a hundred powerlifters lifts 2.83 (van den Hoek et al. 2024). Ours, 3.5, lies
     // above: the ratio of low backs and hips in national lifts is set on joints that grew too.
     assertThat(squats.get(Training.COMPETITIVE))
-        .isCloseTo(3.64, within(0.1))
+        .isCloseTo(3.47, within(0.1))
         .isGreaterThan(published("squat", "M", "drug-tested"));
   }
 
@@ -119,7 +119,7 @@ class LargestLoadTest {
     // 1.25 is typical (from memory). A low back near its standing curve was measured at 72 % of
     // what it gives fully bent, with the hips excluded; lifters do bend theirs, and hold by
     // ligament and trunk pressure what is not counted here.
-    assertThat(ours).isCloseTo(0.69, within(0.03));
+    assertThat(ours).isCloseTo(0.61, within(0.03));
     assertThat(ours).isLessThan(published("deadlift", "M", "healthy untrained"));
     assertThat(Deadlift.of(MAN).largest().sticking().orElseThrow().reason())
         .isEqualTo("L5/S1, extend");
@@ -146,8 +146,8 @@ class LargestLoadTest {
   @Test
   void bare_hands_give_out_before_a_trained_back_and_straps_help() {
     Person lifter = MAN.trained(Training.TRAINED);
-    LargestLoad bare = Deadlift.of(lifter).largest();
-    LargestLoad strapped = Deadlift.of(lifter).largestWithStraps();
+    LargestLoad bare = SumoDeadlift.of(lifter).largest();
+    LargestLoad strapped = SumoDeadlift.of(lifter).largestWithStraps();
     assertThat(bare.sticking().orElseThrow().reason()).isEqualTo("right grip, hold");
     assertThat(bare.kilograms()).isCloseTo(2 * 471 / 9.80665, within(1.0));
     assertThat(strapped.kilograms()).isGreaterThan(bare.kilograms());
