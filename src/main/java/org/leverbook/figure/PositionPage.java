@@ -24,14 +24,14 @@ final class PositionPage {
   private static final double WIDTH = 900;
   private static final double MARGIN = 28;
 
-  private final SideView view;
+  private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
   private final Area body;
   private final Map<JointId, FigureStyle.Accent> accents;
   private final List<Ink> ink = new ArrayList<>();
 
-  private PositionPage(SideView view, FigureStyle style) {
+  private PositionPage(Scene view, FigureStyle style) {
     this.view = view;
     this.style = style;
     double head = MARGIN + 2.2 * style.title() + headLines().size() * 1.35 * style.caption();
@@ -45,7 +45,7 @@ final class PositionPage {
   }
 
   /** As in a plot of the same joints. */
-  private static Map<JointId, FigureStyle.Accent> accents(SideView view, FigureStyle style) {
+  private static Map<JointId, FigureStyle.Accent> accents(Scene view, FigureStyle style) {
     List<JointId> joints = view.arms().stream().map(DrawnArm::id).distinct().toList();
     List<FigureStyle.Accent> each = style.accents(joints);
     Map<JointId, FigureStyle.Accent> accents = new EnumMap<>(JointId.class);
@@ -55,7 +55,7 @@ final class PositionPage {
     return accents;
   }
 
-  static Drawing drawing(SideView view, FigureStyle style) {
+  static Drawing drawing(Scene view, FigureStyle style) {
     return new PositionPage(view, style).page();
   }
 

@@ -36,11 +36,11 @@ final class StandInk {
   /** Lower than this nothing needs a leg, metres. */
   private static final double LOW = 0.12;
 
-  private final SideView view;
+  private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
 
-  StandInk(SideView view, FigureStyle style, PageScale scale) {
+  StandInk(Scene view, FigureStyle style, PageScale scale) {
     this.view = view;
     this.style = style;
     this.scale = scale;
@@ -74,7 +74,7 @@ final class StandInk {
           footing.contacts(where).stream()
               .filter(c -> c.name().startsWith(side.word()))
               .map(Contact::point)
-              .mapToDouble(Vector3D::getX)
+              .mapToDouble(point -> view.seen(point).getX())
               .summaryStatistics();
       if (height > 0 && along.getCount() > 0) {
         double length = along.getMax() - along.getMin() + 2 * BESIDE;
@@ -95,9 +95,9 @@ final class StandInk {
   private List<Ink> bar(FixedBar bar, Placement where) {
     List<Ink> ink = new ArrayList<>();
     for (Side side : bar.hands()) {
-      Vector2D hand = BodyOutline.seen(where.at(where.tree().place(Site.HAND, side)));
-      Vector3D line = where.frame(where.tree().indexOf(side.of("hand"))).z();
-      if (Math.abs(line.getX()) > 0.9) {
+      Vector2D hand = view.seen(where.at(where.tree().place(Site.HAND, side)));
+      Vector3D along = where.frame(where.tree().indexOf(side.of("hand"))).z();
+      if (Math.abs(view.seen(along).getX()) > 0.9) {
         Vector2D half = new Vector2D(RAIL, 0);
         ink.add(line(hand.subtract(half), hand.add(half), 4));
         ink.add(post(hand.subtract(half), 2.4));
@@ -114,8 +114,8 @@ final class StandInk {
   /** Two legs under what looks up, one post under what stands or looks down. */
   private List<Ink> legs(Pad pad, Placement where) {
     List<Vector3D> ends = pad.ends(where);
-    Vector2D one = BodyOutline.seen(ends.get(0));
-    Vector2D other = BodyOutline.seen(ends.get(1));
+    Vector2D one = view.seen(ends.get(0));
+    Vector2D other = view.seen(ends.get(1));
     if (Math.min(one.getY(), other.getY()) < LOW) {
       return List.of();
     }
