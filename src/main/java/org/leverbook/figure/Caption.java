@@ -104,7 +104,9 @@ final class Caption {
     }
     return "Arms run from the joint square onto the line of force of the "
         + view.line().source()
-        + ", to scale; each moment is that of "
+        + (view.sight().fromFront()
+            ? ", to scale; each moment is about the line of sight, and is that of "
+            : ", to scale; each moment is that of ")
         + together(view.position())
         + ".";
   }

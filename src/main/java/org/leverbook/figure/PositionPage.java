@@ -179,10 +179,10 @@ final class PositionPage {
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("class", "arm");
     attributes.put("data-joint", arm.id().word());
-    attributes.put("data-arm-m", String.format(Locale.ROOT, "%.6f", arm.moment().arm()));
+    attributes.put("data-arm-m", String.format(Locale.ROOT, "%.6f", arm.told()));
     attributes.put("data-arm-3d-m", String.format(Locale.ROOT, "%.6f", arm.moment().arm3d()));
-    attributes.put("data-moment-nm", String.format(Locale.ROOT, "%.3f", arm.moment().size()));
-    attributes.put("data-tends-to", arm.moment().tendsTo());
+    attributes.put("data-moment-nm", String.format(Locale.ROOT, "%.3f", arm.newtonMetres()));
+    attributes.put("data-tends-to", arm.tendsTo().orElse(""));
     return new Group(attributes, content);
   }
 

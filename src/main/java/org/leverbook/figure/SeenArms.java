@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.JointId;
+import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
 import org.leverbook.load.Barbell;
 import org.leverbook.load.Force;
@@ -28,9 +29,6 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
 
   /** Two weights nearer to each other than this have one line of force, metres. */
   private static final double APART = 0.25;
-
-  /** Shares of a force told as one. */
-  private static final double SAME = 0.01;
 
   static SeenArms of(Position position, List<JointId> wished, Sight sight) {
     Optional<Load> load = heaviest(position, sight);
@@ -86,18 +84,46 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
 
   private static Optional<DrawnArm> arm(
       JointId id, ForceLine line, Position position, Sight sight, boolean apart) {
-    if (!position.knows(id, Side.RIGHT) && !position.knows(id, Side.LEFT)) {
+    Optional<JointMoment> asked = asked(id, position, sight, apart);
+    if (asked.isEmpty()) {
       return Optional.empty();
     }
-    JointMoment moment = apart ? position.moment(id, Side.RIGHT) : position.moment(id);
+    JointMoment moment = asked.get();
     if (!moment.mainLoad().equals(line.source()) || moment.arm3d() == 0) {
       return Optional.empty();
     }
-    double carried = moment.parts().get(line.source()).force().getNorm();
-    if (apart && Math.abs(carried - line.newtons()) > SAME * line.newtons()) {
+    if (apart && !beyond(moment, line.source(), position)) {
       return Optional.empty();
     }
     Vector2D joint = sight.seen(moment.centre());
-    return Optional.of(new DrawnArm(id, joint, line.foot(joint), moment));
+    return Optional.of(new DrawnArm(id, joint, line.foot(joint), moment, sight));
+  }
+
+  /** Of a paired joint the side that is asked more in the plane of view. */
+  private static Optional<JointMoment> asked(
+      JointId id, Position position, Sight sight, boolean apart) {
+    List<JointMoment> sides =
+        (apart && id.paired() ? List.of(Side.RIGHT) : id.sides())
+            .stream()
+                .filter(side -> position.knows(id, side))
+                .map(side -> position.moment(id, side))
+                .toList();
+    if (sight.fromFront()) {
+      return sides.stream()
+          .max(Comparator.comparingDouble(m -> Math.abs(m.moment().dotProduct(sight.towards()))));
+    }
+    return sides.isEmpty() ? Optional.empty() : Optional.of(position.moment(id));
+  }
+
+  /** Whether the joint carries this one weight alone, as the shoulder does that of its hand. */
+  private static boolean beyond(JointMoment moment, String source, Position position) {
+    SegmentTree tree = position.placement().tree();
+    int distal = tree.distalOf(moment.joint().fullName());
+    long carried =
+        position.forces().stream()
+            .filter(f -> f.source().equals(source))
+            .filter(f -> f.segment() == distal || tree.hangsOn(f.segment(), distal))
+            .count();
+    return carried == 1;
   }
 }

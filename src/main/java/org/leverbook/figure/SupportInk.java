@@ -110,7 +110,11 @@ final class SupportInk {
   private Point2D tail(Reaction reaction) {
     Vector2D seen = view.seen(reaction.force()).normalize();
     Point2D tip = scale.onPage(view.seen(reaction.point()));
-    return new Point2D.Double(tip.getX() - ARROW * seen.getX(), tip.getY() + ARROW * seen.getY());
+    // Tails end above the words below the floor.
+    double room = scale.floor() + 0.9 * FloorInk.DEPTH - tip.getY();
+    double steep = ARROW * seen.getY();
+    double length = steep > room && room > 0 ? ARROW * Math.max(0.3, room / steep) : ARROW;
+    return new Point2D.Double(tip.getX() - length * seen.getX(), tip.getY() + length * seen.getY());
   }
 
   /** The floor's push under the feet has its own mark; of two alike the left one stays hidden. */
