@@ -35,6 +35,7 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
     view.arms().forEach(arm -> seen.add(arm.foot().getX(), arm.foot().getY()));
     view.bar().ifPresent(bar -> bar.corners().forEach(p -> seen.add(p.getX(), p.getY())));
     LoadInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
+    MachineInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
     // Toes and soles of a curve may dip below the floor by less than a line's width.
     double high = seen.getMaxY() + ABOVE;
     double scale =

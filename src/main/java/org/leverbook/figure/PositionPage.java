@@ -65,6 +65,7 @@ final class PositionPage {
     ink.add(floor.ground());
     SupportInk supports = new SupportInk(view, style, scale);
     ink.addAll(new StandInk(view, style, scale).pieces());
+    ink.addAll(new MachineInk(view, style, scale).pieces());
     ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
     ink.addAll(new LoadInk(view, style, scale).pieces());

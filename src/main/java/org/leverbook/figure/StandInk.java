@@ -30,6 +30,9 @@ final class StandInk {
   /** A sole is drawn this far beyond its pressure points, metres. */
   private static final double BESIDE = 0.06;
 
+  /** A plate under a heel reaches this far beyond its pressure points, metres. */
+  private static final double HEEL = 0.045;
+
   /** Half of a rail between whose ends a lifter dips, metres. */
   private static final double RAIL = 0.35;
 
@@ -65,30 +68,44 @@ final class StandInk {
     return ink;
   }
 
-  /** A step, a block or a plate under each foot that stands higher than the floor. */
+  /** A step or a block under each foot that stands higher than the floor, a plate under a heel. */
   private List<Ink> boxes(Footing footing, Placement where) {
     List<Ink> ink = new ArrayList<>();
     for (Side side : footing.heights().keySet()) {
       double height = footing.heights().get(side);
-      DoubleSummaryStatistics along =
-          footing.contacts(where).stream()
-              .filter(c -> c.name().startsWith(side.word()))
-              .map(Contact::point)
-              .mapToDouble(point -> view.seen(point).getX())
-              .summaryStatistics();
-      if (height > 0 && along.getCount() > 0) {
-        double length = along.getMax() - along.getMin() + 2 * BESIDE;
-        Vector2D corner = scale.centred(new Vector2D(along.getMin() - BESIDE, height));
-        double unit = scale.perMetre();
-        ink.add(
-            new Form(
-                new Rectangle2D.Double(corner.getX(), corner.getY(), length * unit, height * unit),
-                style.metal(),
-                0.25,
-                Pen.solid(style.metal(), 1.2)));
+      if (height > 0) {
+        ink.addAll(box(under(footing, where, side, ""), BESIDE, 0, height));
+      }
+      if (footing.underHeels() > 0) {
+        ink.addAll(box(under(footing, where, side, "heel"), HEEL, height, footing.underHeels()));
       }
     }
     return ink;
+  }
+
+  /** From where to where a foot, or a part of it, touches its ground, metres. */
+  private DoubleSummaryStatistics under(Footing footing, Placement where, Side side, String part) {
+    return footing.contacts(where).stream()
+        .filter(c -> c.name().startsWith(side.word()) && c.name().contains(part))
+        .map(Contact::point)
+        .mapToDouble(point -> view.seen(point).getX())
+        .summaryStatistics();
+  }
+
+  private List<Ink> box(
+      DoubleSummaryStatistics along, double beside, double ground, double height) {
+    if (along.getCount() == 0) {
+      return List.of();
+    }
+    double length = along.getMax() - along.getMin() + 2 * beside;
+    Vector2D corner = scale.centred(new Vector2D(along.getMin() - beside, ground + height));
+    double unit = scale.perMetre();
+    return List.of(
+        new Form(
+            new Rectangle2D.Double(corner.getX(), corner.getY(), length * unit, height * unit),
+            style.metal(),
+            0.25,
+            Pen.solid(style.metal(), 1.2)));
   }
 
   /** Seen end-on with its post, or along the way ahead as a rail on two posts. */
