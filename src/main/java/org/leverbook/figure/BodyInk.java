@@ -1,6 +1,7 @@
 package org.leverbook.figure;
 
 import java.awt.geom.Area;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,11 +14,14 @@ import org.leverbook.figure.Ink.Pen;
 /** Draws body, spine, joints and bar. */
 final class BodyInk {
 
-  private final SideView view;
+  /** Thickness of the plates on one side, drawn by eye, metres. */
+  private static final double PLATES = 0.07;
+
+  private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
 
-  BodyInk(SideView view, FigureStyle style, PageScale scale) {
+  BodyInk(Scene view, FigureStyle style, PageScale scale) {
     this.view = view;
     this.style = style;
     this.scale = scale;
@@ -69,9 +73,12 @@ final class BodyInk {
     return new Group(Map.of("class", "joints"), marks);
   }
 
-  private Group bar(SideView.BarSeen bar) {
+  private Group bar(Scene.BarSeen bar) {
     Vector2D centre = scale.centred(bar.centre());
     double plate = bar.plate() * scale.perMetre();
+    if (bar.rod().getNorm() > 0) {
+      return new Group(Map.of("class", "bar"), across(bar));
+    }
     return new Group(
         Map.of("class", "bar"),
         List.of(
@@ -80,5 +87,32 @@ final class BodyInk {
             new Form(Curves.disc(centre, 0.86 * plate), "", 1, Pen.solid(style.metal(), 0.6)),
             Form.filled(
                 Curves.disc(centre, Math.max(3, bar.grip() * scale.perMetre())), style.metal())));
+  }
+
+  /** A bar along the page, its plates on edge. */
+  private List<Ink> across(Scene.BarSeen bar) {
+    List<Ink> ink = new ArrayList<>();
+    Vector2D half = bar.rod().scalarMultiply(Scene.BarSeen.HALF_LENGTH);
+    Vector2D from = scale.centred(bar.centre().subtract(half));
+    Vector2D to = scale.centred(bar.centre().add(half));
+    double thick = Math.max(3, 2 * bar.grip() * scale.perMetre());
+    ink.add(Form.line(Curves.open(List.of(from, to)), Pen.solid(style.metal(), thick)));
+    double unit = scale.perMetre();
+    for (double side : new double[] {-1, 1}) {
+      Vector2D plates =
+          bar.centre().add(bar.rod().scalarMultiply(side * Scene.BarSeen.HALF_BETWEEN_COLLARS));
+      Vector2D at = scale.centred(plates.add(bar.rod().scalarMultiply(side * PLATES / 2)));
+      ink.add(
+          new Form(
+              new Rectangle2D.Double(
+                  at.getX() - unit * PLATES / 2,
+                  at.getY() - unit * bar.plate(),
+                  unit * PLATES,
+                  2 * unit * bar.plate()),
+              style.metal(),
+              0.25,
+              Pen.solid(style.metal(), 1.4)));
+    }
+    return ink;
   }
 }

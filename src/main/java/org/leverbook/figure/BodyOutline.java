@@ -15,7 +15,7 @@ import org.leverbook.figure.LimbOutline.Station;
 import org.leverbook.pose.Placement;
 
 /**
- * The flesh of a placed body, seen from its right side.
+ * The flesh of a placed body, as it is seen.
  *
  * <p>Thickness comes from {@link Girths}; how it is spread along a limb and to front and back is
  * drawn by eye (no source) and carries no number.
@@ -27,24 +27,32 @@ final class BodyOutline {
   private final Girths girths;
   private final boolean gripping;
 
-  BodyOutline(Body body, Placement where, boolean gripping) {
+  private final Sight sight;
+
+  BodyOutline(Body body, Placement where, boolean gripping, Sight sight) {
+    this.sight = sight;
     this.body = body;
     this.where = where;
     this.girths = Girths.of(body.person());
     this.gripping = gripping;
   }
 
-  /** A point of the world in the sagittal plane. */
-  static Vector2D seen(Vector3D point) {
-    return new Vector2D(point.getX(), point.getY());
-  }
-
   /** The pieces from back to front. */
   List<Silhouette> pieces() {
+    if (sight.fromFront()) {
+      return List.of(
+          new Silhouette(
+              "trunk and head", false, new FrontTrunk(body, where, girths, sight).area()),
+          new Silhouette("right leg", false, leg(Side.RIGHT)),
+          new Silhouette("left leg", false, leg(Side.LEFT)),
+          new Silhouette("right arm", false, arm(Side.RIGHT)),
+          new Silhouette("left arm", false, arm(Side.LEFT)));
+    }
     return List.of(
         new Silhouette("far leg", true, leg(Side.LEFT)),
         new Silhouette("far arm", true, arm(Side.LEFT)),
-        new Silhouette("trunk and head", false, new TrunkOutline(body, where, girths).area()),
+        new Silhouette(
+            "trunk and head", false, new TrunkOutline(body, where, girths, sight).area()),
         new Silhouette("near leg", false, leg(Side.RIGHT)),
         new Silhouette("near arm", false, arm(Side.RIGHT)));
   }
@@ -78,7 +86,7 @@ final class BodyOutline {
             new Station(0.60, 0.31 * calf, 0.42 * calf),
             new Station(0.88, 0.42 * ankle, 0.50 * ankle),
             new Station(1.00, 0.46 * ankle, 0.54 * ankle)));
-    new FootOutline(body, where, side, ankle).shapes().forEach(shape -> add(leg, shape));
+    new FootOutline(body, where, side, ankle, sight).shapes().forEach(shape -> add(leg, shape));
     return leg;
   }
 
@@ -116,11 +124,23 @@ final class BodyOutline {
     Links links = body.links();
     double wrist = girths.diameter("wristcircumference");
     int hand = where.tree().distalOf(JointId.WRIST.on(side));
-    Vector2D from = seen(where.origin(hand));
-    Vector2D grip = seen(where.centre(JointId.GRIP.on(side)));
-    Vector2D forward = seen(where.frame(hand).x());
+    Vector2D from = sight.seen(where.origin(hand));
+    Vector2D grip = sight.seen(where.centre(JointId.GRIP.on(side)));
+    if (sight.fromFront() && !gripping) {
+      double palm = 0.5 * girths.length("handbreadth");
+      return List.of(
+          solid(
+              hand,
+              where.toWorld(hand, new Vector3D(0, -links.fingertip(), 0)),
+              List.of(
+                  new Station(0, 0.5 * wrist, 0.5 * wrist),
+                  new Station(0.4, palm, palm),
+                  new Station(0.93, 0.6 * palm, 0.6 * palm)),
+              0.4));
+    }
+    Vector2D forward = sight.seen(where.frame(hand).x());
     if (!gripping) {
-      Vector2D tip = seen(where.toWorld(hand, new Vector3D(0, -links.fingertip(), 0)));
+      Vector2D tip = sight.seen(where.toWorld(hand, new Vector3D(0, -links.fingertip(), 0)));
       return List.of(
           new LimbOutline(
                   from,
@@ -149,13 +169,42 @@ final class BodyOutline {
 
   private Shape limb(JointId from, JointId to, Side side, Station... stations) {
     int segment = where.tree().distalOf(from.on(side));
-    Vector2D forward = seen(where.frame(segment).x());
+    if (sight.fromFront()) {
+      return solid(segment, where.centre(to.on(side)), List.of(stations), 1);
+    }
+    Vector2D forward = sight.seen(where.frame(segment).x());
     return new LimbOutline(
-            seen(where.origin(segment)),
-            seen(where.centre(to.on(side))),
+            sight.seen(where.origin(segment)),
+            sight.seen(where.centre(to.on(side))),
             forward,
             new ArrayList<>(List.of(stations)))
         .path();
+  }
+
+  /** Round about its axis from end to end, or flat from front to back, with rounded ends. */
+  private Area solid(int segment, Vector3D to, List<Station> stations, double flat) {
+    Vector3D from = where.origin(segment);
+    Vector3D axis = to.subtract(from);
+    Vector3D ahead = where.frame(segment).x();
+    Vector3D aside = where.frame(segment).z();
+    List<Loft.Section> sections = new ArrayList<>();
+    for (Station s : stations) {
+      double radius = (s.front() + s.back()) / 2;
+      Vector3D middle =
+          from.add(axis.scalarMultiply(s.along()))
+              .add(ahead.scalarMultiply((s.front() - s.back()) / 2));
+      sections.add(
+          new Loft.Section(
+              middle, ahead.scalarMultiply(flat * radius), aside.scalarMultiply(radius)));
+    }
+    Loft loft = new Loft(sight);
+    Area area = loft.through(sections);
+    for (Loft.Section end : List.of(sections.get(0), sections.get(sections.size() - 1))) {
+      Loft.Section ball =
+          loft.ball(end.centre(), 0.98 * end.one().getNorm() / flat * Math.min(1, flat));
+      area.add(loft.through(List.of(ball, ball)));
+    }
+    return area;
   }
 
   private static void add(Area whole, Shape shape) {

@@ -19,17 +19,17 @@ final class Caption {
 
   private Caption() {}
 
-  static String title(SideView view) {
+  static String title(Scene view) {
     String held = held(view);
     return name(view) + (held.isEmpty() ? "" : ": " + held);
   }
 
-  static String name(SideView view) {
+  static String name(Scene view) {
     return capital(view.position().name());
   }
 
   /** What is lifted; what masses set against being moved is no thing of its own. */
-  static String held(SideView view) {
+  static String held(Scene view) {
     return view.holdsSomething()
         ? view.position().loads().stream()
             .filter(l -> !(l instanceof Inertia))
@@ -39,13 +39,14 @@ final class Caption {
         : "nothing held";
   }
 
-  static String person(SideView view) {
+  static String person(Scene view) {
     return capital(view.position().body().person().text());
   }
 
   /** A sentence or two of what is drawn, for readers who listen. */
-  static String description(SideView view) {
-    return "Side view, drawn to scale, of "
+  static String description(Scene view) {
+    return capital(viewed(view))
+        + ", drawn to scale, of "
         + view.position().body().person().text()
         + ". "
         + view.arms().stream()
@@ -55,7 +56,11 @@ final class Caption {
         + balance(view.position());
   }
 
-  static List<String> sentences(SideView view) {
+  private static String viewed(Scene view) {
+    return view.sight().fromFront() ? "front view" : "side view";
+  }
+
+  static List<String> sentences(Scene view) {
     Position position = view.position();
     List<String> all = new ArrayList<>();
     if (!position.facts().isEmpty()) {
@@ -90,7 +95,7 @@ final class Caption {
     return position.body().sources().stream().filter(s -> !head.contains(s)).toList();
   }
 
-  private static String meaning(SideView view) {
+  private static String meaning(Scene view) {
     if (view.arms().isEmpty()) {
       return view.holdsSomething()
           ? "The dashed line is the load's line of force."
@@ -99,7 +104,9 @@ final class Caption {
     }
     return "Arms run from the joint square onto the line of force of the "
         + view.line().source()
-        + ", to scale; each moment is that of "
+        + (view.sight().fromFront()
+            ? ", to scale; each moment is about the line of sight, and is that of "
+            : ", to scale; each moment is that of ")
         + together(view.position())
         + ".";
   }
@@ -128,17 +135,25 @@ final class Caption {
             : " and body weight");
   }
 
-  private static Optional<String> missing(SideView view) {
+  private static Optional<String> missing(Scene view) {
     if (view.without().isEmpty() || !view.holdsSomething()) {
       return Optional.empty();
     }
     String joints =
         view.without().stream().map(JointNames::of).distinct().collect(Collectors.joining(", "));
+    if (view.sight().fromFront()) {
+      return Optional.of(
+          "No arm to: "
+              + joints
+              + "; what is drawn of the "
+              + view.line().source()
+              + " is not what they carry.");
+    }
     return Optional.of(
         "No arm to: " + joints + "; the " + view.line().source() + " does not act beyond.");
   }
 
-  private static Optional<String> hidden(SideView view) {
+  private static Optional<String> hidden(Scene view) {
     List<String> parts = new ArrayList<>();
     for (DrawnArm arm : view.arms()) {
       if (arm.hidden() > 0) {
@@ -165,7 +180,11 @@ final class Caption {
     return parts.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "The side view hides what runs sideways; in space the line of force is this far away: "
+            "The "
+                + viewed(view)
+                + " hides what runs "
+                + (view.sight().fromFront() ? "forward and back" : "sideways")
+                + "; in space the line of force is this far away: "
                 + String.join("; ", parts)
                 + ".");
   }

@@ -22,7 +22,7 @@ public final class FigureIllustrator implements Illustrator {
             .distinct()
             .toList();
     if (subject instanceof Position position) {
-      SideView view = SideView.of(position, joints.isEmpty() ? SideView.USUAL : joints);
+      Scene view = Scene.of(position, joints.isEmpty() ? Scene.USUAL : joints);
       return Optional.of(PositionPicture.of(view, FigureStyle.PRINT));
     }
     if (subject instanceof Fit fit) {

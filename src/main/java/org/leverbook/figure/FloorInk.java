@@ -23,12 +23,12 @@ final class FloorInk {
 
   private static final double BAR = 0.2;
 
-  private final SideView view;
+  private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
   private final double right;
 
-  FloorInk(SideView view, FigureStyle style, PageScale scale, double right) {
+  FloorInk(Scene view, FigureStyle style, PageScale scale, double right) {
     this.view = view;
     this.style = style;
     this.scale = scale;
@@ -72,14 +72,14 @@ final class FloorInk {
   private void pressure(
       Balance balance, double left, List<Ink> content, Map<String, String> attributes) {
     double y = scale.floor();
-    Point2D at = scale.onPage(new Vector2D(balance.centreOfPressure().getX(), 0));
+    Point2D at = scale.onPage(new Vector2D(view.seen(balance.centreOfPressure()).getX(), 0));
     Path2D mark = new Path2D.Double();
     mark.moveTo(at.getX(), y + 1);
     mark.lineTo(at.getX() - 6, y + 13);
     mark.lineTo(at.getX() + 6, y + 13);
     mark.closePath();
     content.add(new Form(mark, style.ink(), 1, Pen.solid(style.paper(), 1)));
-    String words = words(balance);
+    String words = view.sight().fromFront() ? "floor's push" : words(balance);
     double width = TextWidths.of(words, style.caption(), false);
     double x = Math.max(60, Math.min(at.getX() - width / 2, left - 12 - width));
     content.add(text(words, x, y + 28));

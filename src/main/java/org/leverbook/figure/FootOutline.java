@@ -6,6 +6,7 @@ import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.Body;
+import org.leverbook.body.Girths;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.pose.Placement;
@@ -17,8 +18,10 @@ final class FootOutline {
   private final Placement where;
   private final Side side;
   private final double ankle;
+  private final Sight sight;
 
-  FootOutline(Body body, Placement where, Side side, double ankle) {
+  FootOutline(Body body, Placement where, Side side, double ankle, Sight sight) {
+    this.sight = sight;
     this.body = body;
     this.where = where;
     this.side = side;
@@ -79,8 +82,18 @@ final class FootOutline {
 
   private Shape outline(int segment, double[][] points) {
     List<Vector2D> around = new ArrayList<>();
+    if (sight.fromFront()) {
+      double half = 0.5 * Girths.of(body.person()).length("footbreadthhorizontal");
+      for (double[] p : points) {
+        // Upper parts are narrower than the sole.
+        double breadth = p[1] > 0 ? 0.75 * half : half;
+        around.add(sight.seen(where.toWorld(segment, new Vector3D(p[0], p[1], breadth))));
+        around.add(sight.seen(where.toWorld(segment, new Vector3D(p[0], p[1], -breadth))));
+      }
+      return Loft.hull(around);
+    }
     for (double[] p : points) {
-      around.add(BodyOutline.seen(where.toWorld(segment, new Vector3D(p[0], p[1], 0))));
+      around.add(sight.seen(where.toWorld(segment, new Vector3D(p[0], p[1], 0))));
     }
     return Curves.closed(around);
   }

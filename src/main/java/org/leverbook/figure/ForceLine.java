@@ -7,7 +7,7 @@ import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.load.Force;
 
 /**
- * The line along which a load acts, seen from the side.
+ * The line along which a load acts, as it is seen.
  *
  * @param source what acts, as in "bar"
  * @param point a point on the line, metres
@@ -21,9 +21,10 @@ record ForceLine(String source, Vector2D point, Vector2D direction, double newto
    *
    * @param source which source
    * @param forces all forces on the body
+   * @param sight from where
    * @return the line, or empty where the source gives nothing in this plane
    */
-  static Optional<ForceLine> of(String source, List<Force> forces) {
+  static Optional<ForceLine> of(String source, List<Force> forces, Sight sight) {
     Vector3D sum = Vector3D.ZERO;
     Vector3D middle = Vector3D.ZERO;
     double all = 0;
@@ -35,11 +36,11 @@ record ForceLine(String source, Vector2D point, Vector2D direction, double newto
         all += size;
       }
     }
-    Vector2D seen = new Vector2D(sum.getX(), sum.getY());
+    Vector2D seen = sight.seen(sum);
     if (seen.getNorm() < 1e-6) {
       return Optional.empty();
     }
-    Vector2D point = BodyOutline.seen(middle.scalarMultiply(1 / all));
+    Vector2D point = sight.seen(middle.scalarMultiply(1 / all));
     return Optional.of(new ForceLine(source, point, seen.normalize(), sum.getNorm()));
   }
 

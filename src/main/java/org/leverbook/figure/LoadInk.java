@@ -42,22 +42,23 @@ final class LoadInk {
   /** What is fixed farther from the hand than this is drawn as a rope that leaves the picture. */
   private static final double FARTHEST = 2.0;
 
-  private final SideView view;
+  private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
 
-  LoadInk(SideView view, FigureStyle style, PageScale scale) {
+  LoadInk(Scene view, FigureStyle style, PageScale scale) {
     this.view = view;
     this.style = style;
     this.scale = scale;
   }
 
   /** Points that the page must hold, metres. */
-  static List<Vector2D> extent(SideView view) {
+  static List<Vector2D> extent(Scene view) {
     Placement where = view.position().placement();
     List<Vector2D> points = new ArrayList<>();
     for (Load load : view.position().loads()) {
-      tether(load, where).ifPresent(t -> points.addAll(around(end(t.handle(), t.fixed()), PULLEY)));
+      tether(load, where)
+          .ifPresent(t -> points.addAll(around(end(t.handle(), t.fixed(), view), PULLEY)));
     }
     return points;
   }
@@ -70,7 +71,8 @@ final class LoadInk {
    */
   private record Tether(Vector3D handle, Vector3D fixed) {}
 
-  private static Optional<Tether> tether(Load load, Placement where) {
+  private static Optional<Tether> tether(Load told, Placement where) {
+    Load load = told.setTo(where);
     if (load instanceof Cable cable) {
       return Optional.of(new Tether(cable.grasps().handle(where), cable.pulley()));
     } else if (load instanceof Band band) {
@@ -89,9 +91,9 @@ final class LoadInk {
   }
 
   /** Where a rope from a handle is drawn to: its fixed end, or a point on the way there. */
-  private static Vector2D end(Vector3D handle, Vector3D fixed) {
-    Vector2D from = BodyOutline.seen(handle);
-    Vector2D line = BodyOutline.seen(fixed).subtract(from);
+  private static Vector2D end(Vector3D handle, Vector3D fixed, Scene view) {
+    Vector2D from = view.seen(handle);
+    Vector2D line = view.seen(fixed).subtract(from);
     double length = line.getNorm();
     return length <= FARTHEST ? from.add(line) : from.add(line.scalarMultiply(FARTHEST / length));
   }
@@ -108,7 +110,7 @@ final class LoadInk {
 
   private Line2D between(Vector3D handle, Vector3D fixed) {
     return new Line2D.Double(
-        scale.onPage(BodyOutline.seen(handle)), scale.onPage(end(handle, fixed)));
+        scale.onPage(view.seen(handle)), scale.onPage(end(handle, fixed, view)));
   }
 
   List<Ink> pieces() {
@@ -122,7 +124,8 @@ final class LoadInk {
     return pieces;
   }
 
-  private List<Ink> symbol(Load load, Placement where) {
+  private List<Ink> symbol(Load told, Placement where) {
+    Load load = told.setTo(where);
     if (load instanceof Cable cable) {
       return rope(cable.grasps(), cable.pulley(), where, false);
     } else if (load instanceof Band band) {
@@ -136,7 +139,7 @@ final class LoadInk {
     } else if (load instanceof PivotingBar bar) {
       return pivoting(bar, where);
     } else if (load instanceof Worn worn && worn.kind().equals("belt")) {
-      Vector2D belt = BodyOutline.seen(new Grasps(worn.carriers()).handle(where));
+      Vector2D belt = view.seen(new Grasps(worn.carriers()).handle(where));
       Vector2D weight = belt.subtract(new Vector2D(0, DROP));
       return List.of(line(List.of(belt, weight), 1.2), disc(weight, WEIGHT));
     }
@@ -144,11 +147,11 @@ final class LoadInk {
   }
 
   private List<Ink> rope(Grasps grasps, Vector3D fixed, Placement where, boolean elastic) {
-    Vector2D from = BodyOutline.seen(grasps.handle(where));
-    Vector2D to = end(grasps.handle(where), fixed);
+    Vector2D from = view.seen(grasps.handle(where));
+    Vector2D to = end(grasps.handle(where), fixed, view);
     List<Ink> ink = new ArrayList<>();
     ink.add(line(elastic ? zigzag(from, to) : List.of(from, to), 1.6));
-    if (to.distance(BodyOutline.seen(fixed)) < 1e-9) {
+    if (to.distance(view.seen(fixed)) < 1e-9) {
       ink.add(disc(to, elastic ? PULLEY / 2 : PULLEY));
     }
     return ink;
@@ -178,7 +181,7 @@ final class LoadInk {
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       double kilograms = side == Side.RIGHT ? weights.right() : weights.left();
       Grasps held = weights.shared() ? Grasps.BOTH_HANDS : Grasps.at(Site.HAND, side);
-      Vector2D hand = BodyOutline.seen(held.handle(where));
+      Vector2D hand = view.seen(held.handle(where));
       // Two weights seen end-on behind each other are one disc.
       if (kilograms > 0 && drawn.stream().noneMatch(other -> other.distance(hand) < 0.02)) {
         drawn.add(hand);
@@ -194,7 +197,7 @@ final class LoadInk {
   }
 
   private List<Ink> chains(Chains chains, Placement where) {
-    Vector2D bar = BodyOutline.seen(chains.grasps().handle(where));
+    Vector2D bar = view.seen(chains.grasps().handle(where));
     List<Ink> ink = new ArrayList<>();
     double lowest = Math.max(0, bar.getY() - chains.length());
     for (double y = bar.getY() - LINK; y > lowest; y -= LINK) {
@@ -210,8 +213,8 @@ final class LoadInk {
   }
 
   private List<Ink> lever(LeverMachine machine, Placement where) {
-    Vector2D pivot = BodyOutline.seen(machine.pivot());
-    Vector2D handle = BodyOutline.seen(machine.grasps().handle(where));
+    Vector2D pivot = view.seen(machine.pivot());
+    Vector2D handle = view.seen(machine.grasps().handle(where));
     List<Ink> ink = new ArrayList<>(List.of(line(List.of(pivot, handle), 3)));
     if (machine.cam().isEmpty()) {
       Vector2D arm = handle.subtract(pivot);
@@ -228,8 +231,8 @@ final class LoadInk {
   }
 
   private List<Ink> pivoting(PivotingBar bar, Placement where) {
-    Vector2D pivot = BodyOutline.seen(bar.pivot());
-    Vector2D hand = BodyOutline.seen(bar.grasps().handle(where));
+    Vector2D pivot = view.seen(bar.pivot());
+    Vector2D hand = view.seen(bar.grasps().handle(where));
     Vector2D line = hand.subtract(pivot);
     double reach = bar.grasps().handle(where).distance(bar.pivot());
     Vector2D tip = pivot.add(line.scalarMultiply(bar.length() / reach));

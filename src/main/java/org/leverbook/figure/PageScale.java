@@ -27,14 +27,15 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
   /** Of the line of force above the highest point, metres. */
   private static final double ABOVE = 0.14;
 
-  static PageScale fitted(SideView view, double width, double top) {
+  static PageScale fitted(Scene view, double width, double top) {
     Rectangle2D seen = new Rectangle2D.Double(view.line().point().getX(), 0, 0, 0);
     for (Silhouette piece : view.body()) {
       seen.add(piece.area().getBounds2D());
     }
     view.arms().forEach(arm -> seen.add(arm.foot().getX(), arm.foot().getY()));
-    view.bar().ifPresent(bar -> seen.add(Curves.disc(bar.centre(), bar.plate()).getBounds2D()));
+    view.bar().ifPresent(bar -> bar.corners().forEach(p -> seen.add(p.getX(), p.getY())));
     LoadInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
+    MachineInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
     // Toes and soles of a curve may dip below the floor by less than a line's width.
     double high = seen.getMaxY() + ABOVE;
     double scale =

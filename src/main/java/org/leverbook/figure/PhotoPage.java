@@ -31,7 +31,7 @@ final class PhotoPage {
 
   private final Fit fit;
   private final Position position;
-  private final SideView view;
+  private final Scene view;
   private final FigureStyle style;
   private final Overlay over;
   private final Rectangle2D room;
@@ -44,7 +44,7 @@ final class PhotoPage {
     this.fit = fit;
     this.style = style;
     position = fit.position();
-    view = SideView.of(position, joints.isEmpty() ? SideView.USUAL : joints);
+    view = Scene.of(position, joints.isEmpty() ? Scene.USUAL : joints, Sight.SIDE);
     double top = MARGIN + 1.7 * style.title() + 1.35 * style.caption() * head().size();
     double perPixel = (WIDTH - 2 * MARGIN) / fit.photo().still().width();
     over = new Overlay(fit, position.placement(), MARGIN, top, perPixel);

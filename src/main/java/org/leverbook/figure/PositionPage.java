@@ -24,14 +24,14 @@ final class PositionPage {
   private static final double WIDTH = 900;
   private static final double MARGIN = 28;
 
-  private final SideView view;
+  private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
   private final Area body;
   private final Map<JointId, FigureStyle.Accent> accents;
   private final List<Ink> ink = new ArrayList<>();
 
-  private PositionPage(SideView view, FigureStyle style) {
+  private PositionPage(Scene view, FigureStyle style) {
     this.view = view;
     this.style = style;
     double head = MARGIN + 2.2 * style.title() + headLines().size() * 1.35 * style.caption();
@@ -45,7 +45,7 @@ final class PositionPage {
   }
 
   /** As in a plot of the same joints. */
-  private static Map<JointId, FigureStyle.Accent> accents(SideView view, FigureStyle style) {
+  private static Map<JointId, FigureStyle.Accent> accents(Scene view, FigureStyle style) {
     List<JointId> joints = view.arms().stream().map(DrawnArm::id).distinct().toList();
     List<FigureStyle.Accent> each = style.accents(joints);
     Map<JointId, FigureStyle.Accent> accents = new EnumMap<>(JointId.class);
@@ -55,7 +55,7 @@ final class PositionPage {
     return accents;
   }
 
-  static Drawing drawing(SideView view, FigureStyle style) {
+  static Drawing drawing(Scene view, FigureStyle style) {
     return new PositionPage(view, style).page();
   }
 
@@ -65,6 +65,7 @@ final class PositionPage {
     ink.add(floor.ground());
     SupportInk supports = new SupportInk(view, style, scale);
     ink.addAll(new StandInk(view, style, scale).pieces());
+    ink.addAll(new MachineInk(view, style, scale).pieces());
     ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
     ink.addAll(new LoadInk(view, style, scale).pieces());
@@ -179,10 +180,10 @@ final class PositionPage {
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("class", "arm");
     attributes.put("data-joint", arm.id().word());
-    attributes.put("data-arm-m", String.format(Locale.ROOT, "%.6f", arm.moment().arm()));
+    attributes.put("data-arm-m", String.format(Locale.ROOT, "%.6f", arm.told()));
     attributes.put("data-arm-3d-m", String.format(Locale.ROOT, "%.6f", arm.moment().arm3d()));
-    attributes.put("data-moment-nm", String.format(Locale.ROOT, "%.3f", arm.moment().size()));
-    attributes.put("data-tends-to", arm.moment().tendsTo());
+    attributes.put("data-moment-nm", String.format(Locale.ROOT, "%.3f", arm.newtonMetres()));
+    attributes.put("data-tends-to", arm.tendsTo().orElse(""));
     return new Group(attributes, content);
   }
 

@@ -10,7 +10,7 @@ import org.leverbook.display.Picture;
  */
 record PositionPicture(Drawing drawing, FigureStyle style) implements Picture {
 
-  static PositionPicture of(SideView view, FigureStyle style) {
+  static PositionPicture of(Scene view, FigureStyle style) {
     return new PositionPicture(PositionPage.drawing(view, style), style);
   }
 

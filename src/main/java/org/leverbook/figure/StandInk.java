@@ -30,17 +30,20 @@ final class StandInk {
   /** A sole is drawn this far beyond its pressure points, metres. */
   private static final double BESIDE = 0.06;
 
+  /** A plate under a heel reaches this far beyond its pressure points, metres. */
+  private static final double HEEL = 0.045;
+
   /** Half of a rail between whose ends a lifter dips, metres. */
   private static final double RAIL = 0.35;
 
   /** Lower than this nothing needs a leg, metres. */
   private static final double LOW = 0.12;
 
-  private final SideView view;
+  private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
 
-  StandInk(SideView view, FigureStyle style, PageScale scale) {
+  StandInk(Scene view, FigureStyle style, PageScale scale) {
     this.view = view;
     this.style = style;
     this.scale = scale;
@@ -65,39 +68,53 @@ final class StandInk {
     return ink;
   }
 
-  /** A step, a block or a plate under each foot that stands higher than the floor. */
+  /** A step or a block under each foot that stands higher than the floor, a plate under a heel. */
   private List<Ink> boxes(Footing footing, Placement where) {
     List<Ink> ink = new ArrayList<>();
     for (Side side : footing.heights().keySet()) {
       double height = footing.heights().get(side);
-      DoubleSummaryStatistics along =
-          footing.contacts(where).stream()
-              .filter(c -> c.name().startsWith(side.word()))
-              .map(Contact::point)
-              .mapToDouble(Vector3D::getX)
-              .summaryStatistics();
-      if (height > 0 && along.getCount() > 0) {
-        double length = along.getMax() - along.getMin() + 2 * BESIDE;
-        Vector2D corner = scale.centred(new Vector2D(along.getMin() - BESIDE, height));
-        double unit = scale.perMetre();
-        ink.add(
-            new Form(
-                new Rectangle2D.Double(corner.getX(), corner.getY(), length * unit, height * unit),
-                style.metal(),
-                0.25,
-                Pen.solid(style.metal(), 1.2)));
+      if (height > 0) {
+        ink.addAll(box(under(footing, where, side, ""), BESIDE, 0, height));
+      }
+      if (footing.underHeels() > 0) {
+        ink.addAll(box(under(footing, where, side, "heel"), HEEL, height, footing.underHeels()));
       }
     }
     return ink;
+  }
+
+  /** From where to where a foot, or a part of it, touches its ground, metres. */
+  private DoubleSummaryStatistics under(Footing footing, Placement where, Side side, String part) {
+    return footing.contacts(where).stream()
+        .filter(c -> c.name().startsWith(side.word()) && c.name().contains(part))
+        .map(Contact::point)
+        .mapToDouble(point -> view.seen(point).getX())
+        .summaryStatistics();
+  }
+
+  private List<Ink> box(
+      DoubleSummaryStatistics along, double beside, double ground, double height) {
+    if (along.getCount() == 0) {
+      return List.of();
+    }
+    double length = along.getMax() - along.getMin() + 2 * beside;
+    Vector2D corner = scale.centred(new Vector2D(along.getMin() - beside, ground + height));
+    double unit = scale.perMetre();
+    return List.of(
+        new Form(
+            new Rectangle2D.Double(corner.getX(), corner.getY(), length * unit, height * unit),
+            style.metal(),
+            0.25,
+            Pen.solid(style.metal(), 1.2)));
   }
 
   /** Seen end-on with its post, or along the way ahead as a rail on two posts. */
   private List<Ink> bar(FixedBar bar, Placement where) {
     List<Ink> ink = new ArrayList<>();
     for (Side side : bar.hands()) {
-      Vector2D hand = BodyOutline.seen(where.at(where.tree().place(Site.HAND, side)));
-      Vector3D line = where.frame(where.tree().indexOf(side.of("hand"))).z();
-      if (Math.abs(line.getX()) > 0.9) {
+      Vector2D hand = view.seen(where.at(where.tree().place(Site.HAND, side)));
+      Vector3D along = where.frame(where.tree().indexOf(side.of("hand"))).z();
+      if (Math.abs(view.seen(along).getX()) > 0.9) {
         Vector2D half = new Vector2D(RAIL, 0);
         ink.add(line(hand.subtract(half), hand.add(half), 4));
         ink.add(post(hand.subtract(half), 2.4));
@@ -114,8 +131,8 @@ final class StandInk {
   /** Two legs under what looks up, one post under what stands or looks down. */
   private List<Ink> legs(Pad pad, Placement where) {
     List<Vector3D> ends = pad.ends(where);
-    Vector2D one = BodyOutline.seen(ends.get(0));
-    Vector2D other = BodyOutline.seen(ends.get(1));
+    Vector2D one = view.seen(ends.get(0));
+    Vector2D other = view.seen(ends.get(1));
     if (Math.min(one.getY(), other.getY()) < LOW) {
       return List.of();
     }

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,11 +30,11 @@ final class SupportInk {
   private static final String RIGHT = "right ";
   private static final String LEFT = "left ";
 
-  private final SideView view;
+  private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
 
-  SupportInk(SideView view, FigureStyle style, PageScale scale) {
+  SupportInk(Scene view, FigureStyle style, PageScale scale) {
     this.view = view;
     this.style = style;
     this.scale = scale;
@@ -47,41 +46,34 @@ final class SupportInk {
     for (Support support : view.position().supports()) {
       // What is longer than any cushion is floor.
       if (support instanceof Pad pad && pad.length() < 3) {
-        ink.add(slab(pad.source(), pad.ends(view.position().placement()), pad.facing()));
+        ink.add(
+            slab(pad.source(), pad.ends(view.position().placement()), pad.facing(), pad.width()));
       } else if (support instanceof LimbRest rest && rest.height() > 0) {
-        ink.add(slab(rest.source(), rest.ends(view.position().placement()), Vector3D.PLUS_J));
+        ink.add(slab(rest.source(), rest.ends(view.position().placement()), Vector3D.PLUS_J, 0));
       }
     }
     return ink;
   }
 
-  private Ink slab(String source, List<Vector3D> ends, Vector3D facing) {
-    Vector3D back = facing.scalarMultiply(-CUSHION);
-    Path2D slab = new Path2D.Double();
-    move(slab, ends.get(0), true);
-    move(slab, ends.get(1), false);
-    move(slab, ends.get(1).add(back), false);
-    move(slab, ends.get(0).add(back), false);
-    slab.closePath();
+  private Ink slab(String source, List<Vector3D> ends, Vector3D facing, double width) {
+    List<Vector2D> corners = new ArrayList<>();
+    for (Vector3D end : ends) {
+      for (double aside : new double[] {-width / 2, width / 2}) {
+        Vector3D edge = end.add(new Vector3D(0, 0, aside));
+        corners.add(scale.centred(view.seen(edge)));
+        corners.add(scale.centred(view.seen(edge.add(facing.scalarMultiply(-CUSHION)))));
+      }
+    }
     return new Group(
         Map.of("class", "pad", "data-source", source),
-        List.of(new Form(slab, style.metal(), 0.35, Pen.solid(style.metal(), 1.4))));
-  }
-
-  private void move(Path2D path, Vector3D point, boolean first) {
-    Point2D page = scale.onPage(BodyOutline.seen(point));
-    if (first) {
-      path.moveTo(page.getX(), page.getY());
-    } else {
-      path.lineTo(page.getX(), page.getY());
-    }
+        List.of(new Form(Loft.hull(corners), style.metal(), 0.35, Pen.solid(style.metal(), 1.4))));
   }
 
   /** One arrow for each support and part of the body that can be told apart from the side. */
   List<Ink> arrows() {
     List<Ink> ink = new ArrayList<>();
     for (Reaction reaction : shown()) {
-      Point2D tip = scale.onPage(BodyOutline.seen(reaction.point()));
+      Point2D tip = scale.onPage(view.seen(reaction.point()));
       Point2D tail = tail(reaction);
       ink.add(
           new Group(
@@ -116,9 +108,13 @@ final class SupportInk {
   }
 
   private Point2D tail(Reaction reaction) {
-    Vector2D seen = BodyOutline.seen(reaction.force()).normalize();
-    Point2D tip = scale.onPage(BodyOutline.seen(reaction.point()));
-    return new Point2D.Double(tip.getX() - ARROW * seen.getX(), tip.getY() + ARROW * seen.getY());
+    Vector2D seen = view.seen(reaction.force()).normalize();
+    Point2D tip = scale.onPage(view.seen(reaction.point()));
+    // Tails end above the words below the floor.
+    double room = scale.floor() + 0.9 * FloorInk.DEPTH - tip.getY();
+    double steep = ARROW * seen.getY();
+    double length = steep > room && room > 0 ? ARROW * Math.max(0.3, room / steep) : ARROW;
+    return new Point2D.Double(tip.getX() - length * seen.getX(), tip.getY() + length * seen.getY());
   }
 
   /** The floor's push under the feet has its own mark; of two alike the left one stays hidden. */
@@ -126,7 +122,7 @@ final class SupportInk {
     List<Reaction> all =
         view.position().supportForces().stream()
             .filter(r -> !r.source().equals("floor"))
-            .filter(r -> BodyOutline.seen(r.force()).getNorm() > 1)
+            .filter(r -> view.seen(r.force()).getNorm() > 1)
             .toList();
     return all.stream().filter(r -> !r.on().startsWith(LEFT) || !hasTwin(r, all)).toList();
   }
@@ -138,7 +134,7 @@ final class SupportInk {
     return both ? "each " + on.substring(RIGHT.length()) : on;
   }
 
-  private static boolean hasTwin(Reaction one, List<Reaction> all) {
+  private boolean hasTwin(Reaction one, List<Reaction> all) {
     String part = one.on().replaceFirst("^(right|left) ", "");
     return all.stream()
         .anyMatch(
@@ -146,8 +142,8 @@ final class SupportInk {
                 !r.on().equals(one.on())
                     && r.source().equals(one.source())
                     && r.on().replaceFirst("^(right|left) ", "").equals(part)
-                    && BodyOutline.seen(r.point()).distance(BodyOutline.seen(one.point())) < NEAR
-                    && BodyOutline.seen(r.force()).distance(BodyOutline.seen(one.force()))
+                    && view.seen(r.point()).distance(view.seen(one.point())) < NEAR
+                    && view.seen(r.force()).distance(view.seen(one.force()))
                         < 0.01 * one.force().getNorm());
   }
 }

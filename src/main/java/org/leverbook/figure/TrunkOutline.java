@@ -16,13 +16,15 @@ import org.leverbook.pose.Placement;
 final class TrunkOutline {
 
   /** Levels that carry the outline, and how deep the trunk is there. */
-  private record Depth(JointId level, double back, double front) {}
+  record Depth(JointId level, double back, double front) {}
 
   private final Body body;
   private final Placement where;
   private final Girths girths;
+  private final Sight sight;
 
-  TrunkOutline(Body body, Placement where, Girths girths) {
+  TrunkOutline(Body body, Placement where, Girths girths, Sight sight) {
+    this.sight = sight;
     this.body = body;
     this.where = where;
     this.girths = girths;
@@ -43,7 +45,7 @@ final class TrunkOutline {
     around.add(pelvis(-0.26 * buttock, -0.32 * buttock));
     around.add(pelvis(-0.46 * buttock, -0.05 * buttock));
     around.add(pelvis(-0.45 * buttock, 0.18 * buttock));
-    List<Depth> depths = depths();
+    List<Depth> depths = depths(girths);
     depths.forEach(d -> around.add(beside(d.level(), -d.back())));
     for (int i = depths.size() - 1; i >= 0; i--) {
       around.add(beside(depths.get(i).level(), depths.get(i).front()));
@@ -54,7 +56,7 @@ final class TrunkOutline {
   }
 
   /** Shares of the measured depths to back and front are drawn by eye (no source). */
-  private List<Depth> depths() {
+  static List<Depth> depths(Girths girths) {
     double waist = girths.depth("waistdepth");
     double chest = girths.depth("chestdepth");
     double neck = girths.diameter("neckcircumference");
@@ -102,18 +104,18 @@ final class TrunkOutline {
     List<Vector2D> around = new ArrayList<>();
     for (double[] p : profile) {
       Vector3D local = new Vector3D(p[0] * long1, p[1] * up, 0);
-      around.add(BodyOutline.seen(where.toWorld(head, local)));
+      around.add(sight.seen(where.toWorld(head, local)));
     }
     return Curves.closed(around);
   }
 
   private Vector2D pelvis(double forward, double up) {
-    return BodyOutline.seen(where.toWorld(0, new Vector3D(forward, up, 0)));
+    return sight.seen(where.toWorld(0, new Vector3D(forward, up, 0)));
   }
 
   /** A point level with a joint of the spine, so far in front of it (negative: behind). */
   private Vector2D beside(JointId level, double forward) {
     int vertebra = where.tree().distalOf(level.on(Side.MIDLINE));
-    return BodyOutline.seen(where.toWorld(vertebra, new Vector3D(forward, 0, 0)));
+    return sight.seen(where.toWorld(vertebra, new Vector3D(forward, 0, 0)));
   }
 }

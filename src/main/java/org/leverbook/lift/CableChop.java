@@ -6,6 +6,7 @@ import org.leverbook.body.Person;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.load.Grasps;
+import org.leverbook.statics.View;
 
 /** A turn of the trunk against a cable from the side, straight arms, from high to low. */
 public final class CableChop extends Lift<CableChop>
@@ -53,6 +54,11 @@ public final class CableChop extends Lift<CableChop>
   @Override
   boolean bothSidesAlike() {
     return false;
+  }
+
+  @Override
+  View view() {
+    return View.FRONT;
   }
 
   @Override

@@ -6,6 +6,7 @@ import org.leverbook.body.Person;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.load.Grasps;
+import org.leverbook.statics.View;
 
 /**
  * A one-armed raise to the side against a cable from the other side; the height of the pulley
@@ -58,6 +59,11 @@ public final class CableLateralRaise extends Lift<CableLateralRaise>
   @Override
   boolean bothSidesAlike() {
     return false;
+  }
+
+  @Override
+  View view() {
+    return View.FRONT;
   }
 
   @Override

@@ -6,6 +6,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Side;
+import org.leverbook.statics.View;
 
 /** A walk with a weight in one hand: one step, frozen on the other leg. */
 public final class FarmersCarry extends Lift<FarmersCarry>
@@ -50,6 +51,11 @@ public final class FarmersCarry extends Lift<FarmersCarry>
   @Override
   boolean bothSidesAlike() {
     return false;
+  }
+
+  @Override
+  View view() {
+    return View.FRONT;
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Side;
+import org.leverbook.statics.View;
 
 /** A standing raise of dumbbells to the sides, elbows a little bent. */
 public final class LateralRaise extends Lift<LateralRaise>
@@ -45,6 +46,11 @@ public final class LateralRaise extends Lift<LateralRaise>
   @Override
   public String source() {
     return "common practice, no source";
+  }
+
+  @Override
+  View view() {
+    return View.FRONT;
   }
 
   @Override

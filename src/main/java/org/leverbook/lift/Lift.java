@@ -29,6 +29,7 @@ import org.leverbook.statics.Movement;
 import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
 import org.leverbook.statics.Tempo;
+import org.leverbook.statics.View;
 import org.leverbook.strength.Capacity;
 import org.leverbook.support.Support;
 
@@ -87,6 +88,11 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
   /** Whether left and right go alike. */
   boolean bothSidesAlike() {
     return true;
+  }
+
+  /** From where its work is to be seen. */
+  View view() {
+    return View.SIDE;
   }
 
   /**

@@ -70,6 +70,11 @@ final class Machines {
     }
 
     @Override
+    public Load setTo(Placement where) {
+      return set(where);
+    }
+
+    @Override
     public String source() {
       return "machine";
     }

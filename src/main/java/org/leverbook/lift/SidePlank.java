@@ -6,6 +6,7 @@ import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.statics.View;
 
 /** A hold on one forearm and the edge of one foot, the body straight, the feet stacked. */
 public final class SidePlank extends Lift<SidePlank>
@@ -48,6 +49,11 @@ public final class SidePlank extends Lift<SidePlank>
   @Override
   boolean bothSidesAlike() {
     return false;
+  }
+
+  @Override
+  View view() {
+    return View.FRONT;
   }
 
   @Override

@@ -234,13 +234,14 @@ final class Way {
     notes.addAll(own.all());
     notes.add("Usual posture: " + lift.source() + ".");
     return Position.of(
-        name,
-        lift.body(),
-        pose,
-        List.copyOf(posture.loads()),
-        posture.supports(posture.ends().isEmpty() ? pose.placed() : posture.ends().get(0)),
-        facts,
-        new Notes(notes, own.ofLoads()));
+            name,
+            lift.body(),
+            pose,
+            List.copyOf(posture.loads()),
+            posture.supports(posture.ends().isEmpty() ? pose.placed() : posture.ends().get(0)),
+            facts,
+            new Notes(notes, own.ofLoads()))
+        .seenFrom(lift.view());
   }
 
   private static List<Fact> angles(Pose pose) {

@@ -50,6 +50,16 @@ public interface Load {
   }
 
   /**
+   * The load as it is set for a body in this place: what a picture shows of it.
+   *
+   * @param where where the body is
+   * @return itself, unless it is a machine that is set to the body
+   */
+  default Load setTo(Placement where) {
+    return this;
+  }
+
+  /**
    * What a reader of the numbers must know of it besides.
    *
    * @return a sentence; empty where its description says all

@@ -26,7 +26,7 @@ import org.leverbook.support.Support;
  * <p>A value. What it pulls at and touches is checked when it is made; the sums are done once, when
  * they are first asked for.
  */
-public final class Position implements Shown, MuscleQuestions, StrengthQuestions {
+public final class Position implements Shown, MuscleQuestions, StrengthQuestions, ViewQuestions {
 
   private final String name;
   final Setting setting;
@@ -44,9 +44,9 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
     this.notes = notes;
   }
 
-  private Position(String name, Position same, Notes notes) {
+  private Position(String name, Position same, Setting setting, Notes notes) {
     this.name = name;
-    this.setting = same.setting;
+    this.setting = setting;
     this.placement = same.placement;
     this.sums = same.sums;
     this.facts = same.facts;
@@ -90,7 +90,8 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
       List<Support> supports,
       List<Fact> facts,
       Notes notes) {
-    return new Position(name, new Setting(body, pose, loads, supports, 1, 4), facts, notes);
+    return new Position(
+        name, new Setting(body, pose, loads, supports, 1, 4, View.SIDE), facts, notes);
   }
 
   /**
@@ -127,7 +128,7 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
 
   /** The same under another name. */
   Position called(String other, Notes itsNotes) {
-    return new Position(other, this, itsNotes);
+    return new Position(other, this, setting, itsNotes);
   }
 
   Position changed(Setting other) {
@@ -224,6 +225,10 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
     return leaning(Ask.share("leaning", share, 0, 1));
   }
 
+  Position changedView(Setting other) {
+    return new Position(name, this, other, notes);
+  }
+
   private Position leaning(double share) {
     return new Position(name, setting.leaning(share), facts, notes.withoutThoseOfLoads());
   }
@@ -282,7 +287,7 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
   /**
    * The body, the load, its line of force and the arms to it, to scale.
    *
-   * @return the picture from the lifter's right side
+   * @return the picture from the side, or from the front where the lift's work is to be seen there
    */
   public Picture picture() {
     return Illustrator.pictureOf(this, List.of());

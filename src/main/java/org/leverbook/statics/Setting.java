@@ -22,9 +22,17 @@ import org.leverbook.support.Support;
  * @param supports what holds the person up or is leaned on
  * @param leaning how far the person relaxes onto the pads: 0 leaves them untouched as far as that
  *     can be, 1 relaxes
+ * @param sides edges of each contact's cone of friction
+ * @param view from where it is drawn; changes no number
  */
 record Setting(
-    Body body, Pose pose, List<Load> loads, List<Support> supports, double leaning, int sides) {
+    Body body,
+    Pose pose,
+    List<Load> loads,
+    List<Support> supports,
+    double leaning,
+    int sides,
+    View view) {
 
   Setting {
     loads = loads.stream().filter(load -> !(load instanceof NoLoad)).toList();
@@ -34,25 +42,30 @@ record Setting(
   Setting with(Load... more) {
     List<Load> all = new ArrayList<>(loads);
     all.addAll(Arrays.asList(more));
-    return new Setting(body, pose, all, supports, leaning, sides);
+    return new Setting(body, pose, all, supports, leaning, sides, view);
   }
 
   Setting changing(UnaryOperator<Load> change) {
-    return new Setting(body, pose, loads.stream().map(change).toList(), supports, leaning, sides);
+    return new Setting(
+        body, pose, loads.stream().map(change).toList(), supports, leaning, sides, view);
   }
 
   Setting on(Support... more) {
     List<Support> all = new ArrayList<>(supports);
     all.addAll(Arrays.asList(more));
-    return new Setting(body, pose, loads, all, leaning, sides);
+    return new Setting(body, pose, loads, all, leaning, sides, view);
   }
 
   Setting leaning(double share) {
-    return new Setting(body, pose, loads, supports, share, sides);
+    return new Setting(body, pose, loads, supports, share, sides, view);
+  }
+
+  Setting seenFrom(View from) {
+    return new Setting(body, pose, loads, supports, leaning, sides, from);
   }
 
   Setting finer() {
-    return new Setting(body, pose, loads, supports, leaning, 8);
+    return new Setting(body, pose, loads, supports, leaning, 8, view);
   }
 
   Setting without(String source) {
@@ -69,6 +82,6 @@ record Setting(
                   .collect(Collectors.joining(", "))
               + ".");
     }
-    return new Setting(body, pose, loadsLeft, supportsLeft, leaning, sides);
+    return new Setting(body, pose, loadsLeft, supportsLeft, leaning, sides, view);
   }
 }

@@ -102,7 +102,7 @@ class PositionPictureTest {
     assertThat(arms)
         .extracting(a -> a.getAttribute("data-joint"))
         .containsExactly("hip", "L5/S1", "T7/T8", "shoulder");
-    List<JointId> joints = SideView.USUAL;
+    List<JointId> joints = Scene.USUAL;
     for (int i = 0; i < joints.size(); i++) {
       double[] ends = armLine(arms.get(i));
       double drawn = Math.hypot(ends[2] - ends[0], ends[3] - ends[1]) / scale;
@@ -146,7 +146,7 @@ class PositionPictureTest {
   @Test
   void the_line_of_force_runs_through_the_middle_of_the_bar() {
     Position position = lesson();
-    SideView view = SideView.of(position, SideView.USUAL);
+    Scene view = Scene.of(position, Scene.USUAL);
     double bar = position.placement().centre("right grip").getX();
     assertThat(view.line().point().getX()).isCloseTo(bar, within(1e-6));
     assertThat(view.line().newtons()).isCloseTo(140 * 9.80665, within(1e-6));
