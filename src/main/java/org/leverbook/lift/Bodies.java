@@ -103,13 +103,14 @@ final class Bodies {
             p.place(Site.LOWER_CHEST, Side.RIGHT),
             Vector3D.ZERO,
             List.of(facing));
-    p.usually(JointId.KNEE, "flexion", 25, 0.1);
-    p.usually(JointId.ANKLE, "flexion", 5, 0.3);
-    p.usually(JointId.HIP, "flexion", 70, Posture.EASY);
+    p.usually(JointId.KNEE, "flexion", 20, 0.1);
+    // Feet behind the hips, so that the trunk's weight falls onto the pad and not onto the heels.
+    p.usually(JointId.ANKLE, "flexion", 20, 0.3);
+    p.usually(JointId.HIP, "flexion", 50, Posture.EASY);
     if (p.isSet(Setting.PAD_HEIGHT)) {
       p.atHeight(Site.CHEST, p.value(Setting.PAD_HEIGHT, 1), "the middle of the pad");
     } else {
-      p.exactly(JointId.KNEE, "flexion", 25);
+      p.exactly(JointId.KNEE, "flexion", 20);
     }
     p.stays("the chest", p.place(Site.CHEST, Side.MIDLINE), List.of(Vector3D.PLUS_I));
     p.stays("the chest", p.place(Site.UPPER_CHEST, Side.RIGHT), List.of(facing));
