@@ -11,9 +11,10 @@ final class Disagreements {
       Map.ofEntries(
           entry(
               "B19",
-              "The order is as printed, its size above the band: with the chest on the pad our"
-                  + " erectors fall to a quarter of their mean stress. The row is electrical activity,"
-                  + " which has a floor in people who brace, and a stress at its least has none."),
+              "The order is as printed, its size above the band: with the chest on the pad and the"
+                  + " feet behind the hips our erectors fall to a twentieth of their mean stress. The"
+                  + " row is electrical activity, which has a floor in people who brace, and a stress"
+                  + " at its least has none."),
           entry(
               "B27b",
               "5.5 kN where 6 to 17.5 were found. The row gives no posture; our hinge starts with the"
