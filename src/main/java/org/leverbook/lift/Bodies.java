@@ -104,8 +104,15 @@ final class Bodies {
             Vector3D.ZERO,
             List.of(facing));
     p.usually(JointId.KNEE, "flexion", 20, 0.1);
-    // Feet behind the hips, so that the trunk's weight falls onto the pad and not onto the heels.
-    p.usually(JointId.ANKLE, "flexion", 20, 0.3);
+    // Hips over the balls of the feet: further back the trunk's weight falls onto the heels instead
+    // of the pad.
+    p.statements()
+        .ratherTogether(
+            p.joint(JointId.HIP, Side.RIGHT),
+            p.joint(JointId.BALL, Side.RIGHT),
+            Vector3D.PLUS_I,
+            3);
+    p.usually(JointId.ANKLE, "flexion", 20, 0.1);
     p.usually(JointId.HIP, "flexion", 50, Posture.EASY);
     if (p.isSet(Setting.PAD_HEIGHT)) {
       p.atHeight(Site.CHEST, p.value(Setting.PAD_HEIGHT, 1), "the middle of the pad");

@@ -9,11 +9,11 @@ import static org.leverbook.lift.LessonShares.REAR_DELTS;
 import static org.leverbook.lift.LessonShares.UPPER_BACK;
 import static org.leverbook.lift.LessonShares.UPPER_TRAPS;
 import static org.leverbook.quantity.Units.cm;
+import static org.leverbook.quantity.Units.deg;
 import static org.leverbook.quantity.Units.kg;
 
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
@@ -95,9 +95,22 @@ class LessonChecksTest {
               LESSONS.forEach(
                   (lesson, holds) -> shown.merge(lesson, shows(holds, who) ? 1 : 0, Integer::sum));
             });
-    assertThat(new TreeSet<>(shown.keySet())).hasSize(9);
+    assertThat(shown).hasSize(9);
     assertThat(shown)
         .allSatisfy((lesson, people) -> assertThat(people).isGreaterThanOrEqualTo(ENOUGH));
+  }
+
+  /** The feet follow the pad: at a lower one the knees bend, but the hips do not go back. */
+  @Test
+  void the_erectors_are_near_idle_on_pads_of_any_usual_tilt_and_height() {
+    for (int tilt = 10; tilt <= 80; tilt += 10) {
+      Position flat = ChestSupportedRow.of(LIFTER).padAngle(deg(tilt)).start();
+      assertThat(LessonShares.of(flat).of(ERECTORS)).as("tilt %d", tilt).isLessThan(NEAR_IDLE);
+    }
+    for (int height = 90; height <= 110; height += 5) {
+      Position set = ChestSupportedRow.of(LIFTER).padHeight(cm(height)).start();
+      assertThat(LessonShares.of(set).of(ERECTORS)).as("height %d", height).isLessThan(NEAR_IDLE);
+    }
   }
 
   /** Who cannot get into a lift does not show its lesson. */

@@ -24,9 +24,9 @@ import org.leverbook.body.Person;
 class LessonExceptionsTest {
 
   /**
-   * With half the lifter's mass most women's upper back pulls as hard as the erectors, a little
+   * With half the lifter's mass many women's upper back pulls as hard as the erectors, a little
    * ahead or behind: nothing here but muscle holds the blades back against a hanging bar, and
-   * women's arms and shoulders are taken as weaker than their hips and back. Hip extensors lead.
+   * women's shoulders are scaled down more than their hips and back. The hip extensors lead.
    */
   @Test
   void with_half_the_mass_the_upper_back_comes_level_with_the_erectors_in_many() {
@@ -40,8 +40,8 @@ class LessonExceptionsTest {
   }
 
   /**
-   * The row pulls the bar to the trunk with elbows out, where small muscles have short arms: from
-   * the middle on they are asked for more than the back, which is eased as the bar comes nearer.
+   * From the middle of the row on the rear delts are nearer to their limit than back and hips,
+   * which are eased as the bar comes nearer.
    */
   @Test
   void at_the_top_of_a_bent_over_row_the_rear_delts_are_ahead_of_back_and_hips() {
@@ -70,8 +70,8 @@ class LessonExceptionsTest {
   }
 
   /**
-   * Of the upper back the lower trapezius is at its limit in a pulldown, ahead of the lats: the
-   * shoulder girdle hangs on its own few muscles, where lats and chest pull the whole arm down.
+   * Of the upper back the lower trapezius is at its limit in a pulldown, ahead of the lats: with
+   * few others it holds the shoulder girdle down.
    */
   @Test
   void in_a_pulldown_the_lower_trapezius_alone_is_ahead_of_the_lats() {
@@ -82,8 +82,8 @@ class LessonExceptionsTest {
 
   /**
    * With a bar of the lifter's own mass the lifters of the girdle give all they can; lifters stand
-   * with two and three times that. Ligaments of the collar bone that carry a hanging arm are not in
-   * the data.
+   * with two and three times that (common practice, no source). Ligaments that carry a hanging arm
+   * are not in the data.
    */
   @Test
   void standing_tall_with_a_bar_of_ones_own_mass_the_girdles_lifters_are_at_their_limit() {
