@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.leverbook.body.Body;
@@ -16,9 +17,13 @@ import org.leverbook.load.Barbell;
 import org.leverbook.load.Cable;
 import org.leverbook.load.HandWeights;
 import org.leverbook.load.Load;
+import org.leverbook.muscle.Effort;
+import org.leverbook.muscle.Verdict;
+import org.leverbook.muscle.VerdictWord;
 import org.leverbook.pose.Pose;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Units;
 import org.leverbook.statics.Fact;
 import org.leverbook.statics.Movement;
 import org.leverbook.statics.Notes;
@@ -37,6 +42,9 @@ import org.leverbook.support.Support;
  * @param <L> the lift itself
  */
 public abstract class Lift<L extends Lift<L>> implements Shown {
+
+  /** A verdict looks at so many steps of the way. */
+  private static final int VERDICT_STEPS = 10;
 
   private final Setup setup;
   private final Way way;
@@ -236,6 +244,21 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
    */
   public LargestLoad largestWithStraps() {
     return LargestLoad.of(this, Capacity.of(body()).strapped());
+  }
+
+  /**
+   * What the lift asks of each trade group from start to finish, and one word for it: limiter,
+   * worked, helps, holds or idle ({@link VerdictWord}).
+   *
+   * @return prints as a table, hardest group first
+   * @throws Refused if nobody of this build gets there, or the supports cannot hold a position
+   */
+  public Verdict verdict() {
+    List<Effort> efforts =
+        IntStream.rangeClosed(0, VERDICT_STEPS)
+            .mapToObj(i -> at(Units.percent(100.0 * i / VERDICT_STEPS)).effort())
+            .toList();
+    return Verdict.of(name(), body(), efforts);
   }
 
   /** The same lift with one of its loads so many times as heavy. */

@@ -1,6 +1,7 @@
 package org.leverbook.muscle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
@@ -209,6 +210,32 @@ public final class Effort implements Shown {
       held.add(Held.of(where.tree(), axes[row], asked[row], tissue, given, uncovered));
     }
     return new Effort(room.muscles, where, loads, stresses, arms, held);
+  }
+
+  /**
+   * The stresses that would hold the same with other arms and greatest pulls.
+   *
+   * @param body whose
+   * @param gains what each muscle's moment about each axis at full pull is multiplied by, above
+   *     zero; rows of axes, columns of muscles
+   * @return in the order of {@link Musculature#strands()}
+   */
+  double[] varied(Body body, double[] gains) {
+    Room room = room(body);
+    room.fill(arms, where.pose());
+    int width = stresses.length;
+    for (int row = 0; row < room.needed.length; row++) {
+      room.needed[row] = -held.get(row).asked();
+      for (int i = 0; i < width; i++) {
+        room.moments[row * room.columns + i] *= gains[row * width + i];
+      }
+    }
+    room.askNothingOfUnopposed();
+    room.squared.forget();
+    room.squared.solve(room.moments, room.needed);
+    double[] other = new double[width];
+    Arrays.setAll(other, room.squared::pullOf);
+    return other;
   }
 
   private static double asked(int axis, Placement where, JointLoads loads) {

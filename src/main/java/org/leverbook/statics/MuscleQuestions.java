@@ -1,5 +1,6 @@
 package org.leverbook.statics;
 
+import java.util.List;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.display.Sheet;
@@ -9,6 +10,7 @@ import org.leverbook.muscle.DiscLoad;
 import org.leverbook.muscle.Discs;
 import org.leverbook.muscle.Effort;
 import org.leverbook.muscle.InsideSheets;
+import org.leverbook.muscle.Verdict;
 import org.leverbook.quantity.Refused;
 
 /** What a position answers about muscles. */
@@ -33,6 +35,18 @@ public sealed interface MuscleQuestions permits Position {
    */
   default Sheet muscles() {
     return effort().muscles(((Position) this).name());
+  }
+
+  /**
+   * What it asks of each trade group, and one word for it. A position tells no change of length;
+   * the lift's own verdict does.
+   *
+   * @return prints as a table, hardest group first
+   * @throws Refused if the supports cannot hold the position
+   */
+  default Verdict verdict() {
+    Position position = (Position) this;
+    return Verdict.of(position.name(), position.body(), List.of(effort()));
   }
 
   /**
