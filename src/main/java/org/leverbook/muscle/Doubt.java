@@ -1,6 +1,7 @@
 package org.leverbook.muscle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,15 @@ final class Doubt {
       draws.add(draw(muscles, random));
     }
     return draws;
+  }
+
+  /** No doubt: our own numbers. */
+  static Doubt none(Musculature muscles) {
+    double[] gains = new double[muscles.axes().length * muscles.strands().size()];
+    double[] forces = new double[muscles.strands().size()];
+    Arrays.fill(gains, 1);
+    Arrays.fill(forces, 1);
+    return new Doubt(gains, forces);
   }
 
   private static Doubt draw(Musculature muscles, Random random) {

@@ -213,19 +213,20 @@ public final class Effort implements Shown {
   }
 
   /**
-   * The stresses that would hold the same with other arms and greatest pulls.
+   * The stresses that would hold so much of the same with other arms and greatest pulls.
    *
    * @param body whose
    * @param gains what each muscle's moment about each axis at full pull is multiplied by, above
    *     zero; rows of axes, columns of muscles
+   * @param part what is asked of every joint is multiplied by this
    * @return in the order of {@link Musculature#strands()}
    */
-  double[] varied(Body body, double[] gains) {
+  double[] varied(Body body, double[] gains, double part) {
     Room room = room(body);
     room.fill(arms, where.pose());
     int width = stresses.length;
     for (int row = 0; row < room.needed.length; row++) {
-      room.needed[row] = -held.get(row).asked();
+      room.needed[row] = -part * held.get(row).asked();
       for (int i = 0; i < width; i++) {
         room.moments[row * room.columns + i] *= gains[row * width + i];
       }

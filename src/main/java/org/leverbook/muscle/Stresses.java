@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.leverbook.body.Body;
 import org.leverbook.body.Side;
 
@@ -16,11 +17,29 @@ final class Stresses {
   /** The share of the draws that lies outside the band at each end. */
   private static final double OUTSIDE = 0.05;
 
+  /** From this stress on a group is at its full pull. */
+  private static final double FULL = 0.99;
+
+  /** Where several are, all that is asked is taken back by this factor until none is. */
+  private static final double BACK = 0.85;
+
+  private static final double LEAST_PART = 0.05;
+
   private final List<Effort> way;
   private final Musculature muscles;
   private final LengthChange lengths;
   private final List<Part> parts = new ArrayList<>();
-  private final double[][] drawn;
+  private final Doubt ours;
+  private final Outcome plain;
+  private final Outcome[] drawn;
+
+  /** The most stress of each part, and whether it gives out first. */
+  private record Outcome(double[] most, boolean[] first) {
+
+    VerdictWord word(int part, double turn) {
+      return VerdictWord.of(most[part], first[part], turn);
+    }
+  }
 
   /** A trade group on one side. */
   private record Part(TradeGroup group, Side side, int[] strands) {}
@@ -37,18 +56,41 @@ final class Stresses {
         }
       }
     }
+    ours = Doubt.none(muscles);
+    plain = outcome(body, ours);
     drawn =
         Doubt.draws(muscles).stream()
             .parallel()
-            .map(doubt -> most(body, doubt))
-            .toArray(double[][]::new);
+            .map(doubt -> outcome(body, doubt))
+            .toArray(Outcome[]::new);
   }
 
-  /** The most stress of every part on the way, by one draw. */
-  private double[] most(Body body, Doubt doubt) {
+  /** Stress by one draw, and which parts would be the first at their full pull. */
+  private Outcome outcome(Body body, Doubt doubt) {
+    double[] most = most(body, doubt, 1);
+    double[] before = most;
+    double part = 1;
+    while (highest(before) >= FULL && part > LEAST_PART) {
+      part *= BACK;
+      before = most(body, doubt, part);
+    }
+    double near = VerdictWord.NEAR * highest(before);
+    boolean[] first = new boolean[most.length];
+    for (int k = 0; k < first.length; k++) {
+      first[k] = before[k] >= near;
+    }
+    return new Outcome(most, first);
+  }
+
+  private static double highest(double[] of) {
+    return Arrays.stream(of).max().orElse(0);
+  }
+
+  /** The most stress of every part on the way, where so much of all is asked. */
+  private double[] most(Body body, Doubt doubt, double share) {
     double[] most = new double[parts.size()];
     for (Effort effort : way) {
-      double[] stresses = effort.varied(body, doubt.gains());
+      double[] stresses = effort.varied(body, doubt.gains(), share);
       for (int k = 0; k < most.length; k++) {
         most[k] = Math.max(most[k], mean(parts.get(k), stresses, doubt));
       }
@@ -61,7 +103,7 @@ final class Stresses {
     double sum = 0;
     double areas = 0;
     for (int i : part.strands()) {
-      double area = muscles.strands().get(i).muscle().area() * (doubt == null ? 1 : doubt.force(i));
+      double area = muscles.strands().get(i).muscle().area() * doubt.force(i);
       sum += area * stresses[i];
       areas += area;
     }
@@ -71,7 +113,7 @@ final class Stresses {
   private double mean(Part part, Effort effort) {
     double[] stresses = new double[muscles.strands().size()];
     Arrays.setAll(stresses, effort::stress);
-    return mean(part, stresses, null);
+    return mean(part, stresses, ours);
   }
 
   /** The groups, hardest first. */
@@ -80,27 +122,23 @@ final class Stresses {
     for (int k = 0; k < most.length; k++) {
       most[k] = way.stream().mapToDouble(at(k)).max().orElse(0);
     }
-    double highest = Arrays.stream(most).max().orElse(0);
-    double[] highestDrawn =
-        Arrays.stream(drawn).mapToDouble(d -> Arrays.stream(d).max().orElse(0)).toArray();
     List<GroupVerdict> verdicts = new ArrayList<>();
     // A group's two sides stand beside each other.
     for (int k = 0; k < most.length; k += 2) {
       boolean alike = Math.abs(most[k] - most[k + 1]) < ALIKE;
       int harder = most[k + 1] > most[k] && !alike ? k + 1 : k;
       String side = alike ? "both" : parts.get(harder).side().word();
-      verdicts.add(verdict(harder, side, most[harder], highest, highestDrawn));
+      verdicts.add(verdict(harder, side, most[harder]));
     }
     verdicts.sort(Comparator.comparingDouble(GroupVerdict::most).reversed());
     return verdicts;
   }
 
-  private java.util.function.ToDoubleFunction<Effort> at(int part) {
+  private ToDoubleFunction<Effort> at(int part) {
     return effort -> mean(parts.get(part), effort);
   }
 
-  private GroupVerdict verdict(
-      int k, String side, double most, double highest, double[] highestDrawn) {
+  private GroupVerdict verdict(int k, String side, double most) {
     Part part = parts.get(k);
     double least = way.stream().mapToDouble(at(k)).min().orElse(0);
     int where = 0;
@@ -120,12 +158,9 @@ final class Stresses {
       }
     }
     double turn = lengths.turn(longest);
-    VerdictWord word = VerdictWord.of(most, highest, turn);
-    int same = 0;
-    for (int d = 0; d < drawn.length; d++) {
-      same += VerdictWord.of(drawn[d][k], highestDrawn[d], turn) == word ? 1 : 0;
-    }
-    double[] sorted = Arrays.stream(drawn).mapToDouble(d -> d[k]).sorted().toArray();
+    VerdictWord word = plain.word(k, turn);
+    double same = Arrays.stream(drawn).filter(d -> d.word(k, turn) == word).count();
+    double[] sorted = Arrays.stream(drawn).mapToDouble(d -> d.most()[k]).sorted().toArray();
     int outside = (int) Math.round(OUTSIDE * sorted.length);
     return new GroupVerdict(
         part.group().name(),
@@ -140,6 +175,6 @@ final class Stresses {
         strandStress,
         lengths.of(longest),
         turn,
-        (double) same / drawn.length);
+        same / drawn.length);
   }
 }

@@ -12,8 +12,8 @@ import org.leverbook.display.Sheet.Column;
 final class VerdictSheets {
 
   private static final String SCALE =
-      "The words are a scale of our own. Limiter: the highest stress of all, or within a tenth of"
-          + " it, from 30 % on. Worked: 30 % or more while it changes length, by as much as a joint"
+      "The words are a scale of our own. Limiter: the first to reach its full pull as all"
+          + " that is asked grows alike, or within a tenth of it, from 30 % on. Worked: 30 % or more while it changes length, by as much as a joint"
           + " turning 15° or more. Helps: 10 to 30 % while it changes length. Holds: 10 % or more"
           + " without. Idle: below 10 %.";
 

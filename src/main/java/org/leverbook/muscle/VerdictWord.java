@@ -13,8 +13,8 @@ import java.util.Locale;
  * <table>
  *   <caption>The scale, the first line that fits counts</caption>
  *   <tr><th>word</th><th>stress</th><th>length</th></tr>
- *   <tr><td>limiter</td><td>30 % or more, and the highest of all groups or no more than a tenth
- *   below it: the first to reach its full pull as all grows alike</td><td>any</td></tr>
+ *   <tr><td>limiter</td><td>30 % or more, and the first to reach its full pull as all that is
+ *   asked grows alike, or no more than a tenth behind the first</td><td>any</td></tr>
  *   <tr><td>worked</td><td>30 % or more</td><td>changes, 15° or more</td></tr>
  *   <tr><td>helps</td><td>10 to 30 %</td><td>changes, 15° or more</td></tr>
  *   <tr><td>holds</td><td>10 % or more</td><td>stays, or not known (one position)</td></tr>
@@ -39,7 +39,7 @@ public enum VerdictWord {
   /** Below this stress a group is idle. */
   public static final double LITTLE = 0.1;
 
-  /** Groups whose stress is at least this share of the highest limit together with it. */
+  /** Groups whose stress is this share of that of the first, or more, limit together with it. */
   public static final double NEAR = 0.9;
 
   /** From this turn on, radians, a group changes length. */
@@ -49,15 +49,15 @@ public enum VerdictWord {
    * The word for one group.
    *
    * @param stress the group's, 0 to 1
-   * @param highest the highest of all groups
+   * @param first whether it is the first to reach its full pull, or near it
    * @param turn how far its muscles change length, as a turn on their longest arm, radians
    * @return the word
    */
-  public static VerdictWord of(double stress, double highest, double turn) {
+  public static VerdictWord of(double stress, boolean first, double turn) {
     if (stress < LITTLE) {
       return IDLE;
     }
-    if (stress >= HARD && stress >= NEAR * highest) {
+    if (stress >= HARD && first) {
       return LIMITER;
     }
     if (turn < TURN) {
