@@ -14,6 +14,8 @@
  *   <li>{@link org.leverbook.muscle.Sharing} finds who pulls how hard, and what nobody can hold;
  *       {@code Effort} tells it for one pose, with what ligaments hold and what then presses in the
  *       joints.
+ *   <li>{@link org.leverbook.muscle.Verdict} sums it up for a coach: each trade group of {@code
+ *       verdict_groups.csv} in one word, and how sure that is.
  * </ol>
  *
  * <p>Sign by a worked case: the gluteus maximus extends the hip with an arm of 7.9 cm when
