@@ -24,13 +24,14 @@ final class VerdictSheets {
   private static final String STRESS =
       "Stress: the least that holds still, a share of what the group can give, mean weighted by"
           + " cross-section, the side that pulls harder. A mechanical estimate, not a measurement"
-          + " and no promise of growth.";
+          + " and no promise of growth. Areas and most arms come from memory.";
 
   private static final String BAND =
       "Band: 5 to 95 % of "
           + Doubt.DRAWS
-          + " draws with arms 10 to 30 % and greatest pulls 25 % off ours; sure: the share of them"
-          + " that gives the same word. Fingers have no muscle in the data: what limits the grip is"
+          + " draws with arms 10 to 30 % and greatest pulls 25 % off ours (between people the pull"
+          + " for each area alone is spread by 17 to 20 %: Erskine et al. 2009, abstract; O'Brien et al."
+          + " 2010, from memory); sure: the share of them that gives the same word. Fingers have no muscle in the data: what limits the grip is"
           + " told by .strength().";
 
   private VerdictSheets() {}
