@@ -7,6 +7,7 @@ import static org.leverbook.quantity.Units.kg;
 
 import org.junit.jupiter.api.Test;
 import org.leverbook.body.Person;
+import org.leverbook.body.Population;
 import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Sheet;
@@ -65,6 +66,26 @@ class VerdictTest {
     GroupVerdict quads = verdict.group("quads");
     // Pulls of 25 % and arms of 10 to 30 % off: neither a hair's breadth nor everything.
     assertThat(quads.high() - quads.low()).isBetween(0.1, 0.5);
+  }
+
+  @Test
+  void of_ten_people_of_either_sex_the_plain_value_lies_among_the_draws_without_help() {
+    int asked = 0;
+    int widened = 0;
+    for (int i = 0; i < 10; i++) {
+      Person person = Population.person(i % 2 == 0 ? Sex.MALE : Sex.FEMALE, 2026, i);
+      for (GroupVerdict group : GobletSquat.of(person).verdict().groups()) {
+        // Nearer to nothing or to all there is no room on one side.
+        if (group.most() > VerdictWord.LITTLE && group.most() < 0.95) {
+          asked++;
+          boolean atEdge = group.most() == group.low() || group.most() == group.high();
+          widened += atEdge ? 1 : 0;
+        }
+      }
+    }
+    assertThat(asked).isGreaterThan(60);
+    // By chance alone a tenth of all would lie outside; ours is the middle of the draws.
+    assertThat(widened).isLessThanOrEqualTo(asked / 20);
   }
 
   @Test
