@@ -7,6 +7,10 @@ import static org.leverbook.quantity.Units.kg;
 
 import org.junit.jupiter.api.Test;
 import org.leverbook.body.Person;
+<<<<<<< HEAD
+=======
+import org.leverbook.body.Population;
+>>>>>>> origin/verdict6
 import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Sheet;
@@ -68,6 +72,29 @@ class VerdictTest {
   }
 
   @Test
+<<<<<<< HEAD
+=======
+  void of_ten_people_of_either_sex_the_plain_value_lies_among_the_draws_without_help() {
+    int asked = 0;
+    int widened = 0;
+    for (int i = 0; i < 10; i++) {
+      Person person = Population.person(i % 2 == 0 ? Sex.MALE : Sex.FEMALE, 2026, i);
+      for (GroupVerdict group : GobletSquat.of(person).verdict().groups()) {
+        // Nearer to nothing or to all there is no room on one side.
+        if (group.most() > VerdictWord.LITTLE && group.most() < 0.95) {
+          asked++;
+          boolean atEdge = group.most() == group.low() || group.most() == group.high();
+          widened += atEdge ? 1 : 0;
+        }
+      }
+    }
+    assertThat(asked).isGreaterThan(60);
+    // By chance alone a tenth of all would lie outside; ours is the middle of the draws.
+    assertThat(widened).isLessThanOrEqualTo(asked / 20);
+  }
+
+  @Test
+>>>>>>> origin/verdict6
   void asked_twice_it_says_the_same() {
     assertThat(BackSquat.of(LIFTER).verdict().text())
         .isEqualTo(BackSquat.of(LIFTER).verdict().text());
