@@ -24,13 +24,9 @@ final class VerdictSheets {
   private static final String STRESS =
       "Stress: the least that holds still, a share of what the group can give, mean weighted by"
           + " cross-section, the side that pulls harder. A mechanical estimate, not a measurement"
-<<<<<<< HEAD
-          + " and no promise of growth. Areas and most arms come from memory.";
-=======
           + " and no promise of growth. Areas and most arms come from memory; the lifter's"
           + " age and training do not enter: .limiter() of a position goes by joint strengths that"
           + " know them.";
->>>>>>> origin/verdict6
 
   private static final String BAND =
       "Band: 5 to 95 % of "

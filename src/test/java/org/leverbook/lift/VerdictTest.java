@@ -7,10 +7,7 @@ import static org.leverbook.quantity.Units.kg;
 
 import org.junit.jupiter.api.Test;
 import org.leverbook.body.Person;
-<<<<<<< HEAD
-=======
 import org.leverbook.body.Population;
->>>>>>> origin/verdict6
 import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Sheet;
@@ -72,8 +69,6 @@ class VerdictTest {
   }
 
   @Test
-<<<<<<< HEAD
-=======
   void of_ten_people_of_either_sex_the_plain_value_lies_among_the_draws_without_help() {
     int asked = 0;
     int widened = 0;
@@ -94,7 +89,6 @@ class VerdictTest {
   }
 
   @Test
->>>>>>> origin/verdict6
   void asked_twice_it_says_the_same() {
     assertThat(BackSquat.of(LIFTER).verdict().text())
         .isEqualTo(BackSquat.of(LIFTER).verdict().text());
