@@ -139,15 +139,19 @@ final class Caption {
     if (view.without().isEmpty() || !view.holdsSomething()) {
       return Optional.empty();
     }
+    boolean front = view.sight().fromFront();
     String joints =
-        view.without().stream().map(JointNames::of).distinct().collect(Collectors.joining(", "));
-    if (view.sight().fromFront()) {
+        view.without().stream()
+            .map(j -> front && j.paired() ? j.word() : JointNames.of(j))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (front) {
       return Optional.of(
           "No arm to: "
               + joints
-              + "; what is drawn of the "
+              + "; what it carries from the "
               + view.line().source()
-              + " is not what they carry.");
+              + " is not this line alone, but that of both sides, or a share of one leg.");
     }
     return Optional.of(
         "No arm to: " + joints + "; the " + view.line().source() + " does not act beyond.");

@@ -22,7 +22,7 @@ public final class FigureIllustrator implements Illustrator {
             .distinct()
             .toList();
     if (subject instanceof Position position) {
-      Scene view = Scene.of(position, joints.isEmpty() ? Scene.USUAL : joints);
+      Scene view = Scene.of(position, joints.isEmpty() ? Scene.usual(position) : joints);
       return Optional.of(PositionPicture.of(view, FigureStyle.PRINT));
     }
     if (subject instanceof Fit fit) {

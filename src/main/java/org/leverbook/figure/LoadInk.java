@@ -59,6 +59,9 @@ final class LoadInk {
     for (Load load : view.position().loads()) {
       tether(load, where)
           .ifPresent(t -> points.addAll(around(end(t.handle(), t.fixed(), view), PULLEY)));
+      if (load.setTo(where) instanceof LeverMachine machine && machine.cam().isEmpty()) {
+        points.addAll(around(plates(machine, where, view), PLATE));
+      }
     }
     return points;
   }
@@ -217,10 +220,7 @@ final class LoadInk {
     Vector2D handle = view.seen(machine.grasps().handle(where));
     List<Ink> ink = new ArrayList<>(List.of(line(List.of(pivot, handle), 3)));
     if (machine.cam().isEmpty()) {
-      Vector2D arm = handle.subtract(pivot);
-      double angle = Math.atan2(arm.getY(), arm.getX()) + machine.offset();
-      Vector2D plates =
-          pivot.add(new Vector2D(machine.arm() * Math.cos(angle), machine.arm() * Math.sin(angle)));
+      Vector2D plates = plates(machine, where, view);
       ink.add(line(List.of(pivot, plates), 3));
       ink.add(disc(plates, PLATE));
     } else {
@@ -228,6 +228,15 @@ final class LoadInk {
     }
     ink.add(disc(pivot, PULLEY / 2));
     return ink;
+  }
+
+  /** Where the plates of a lever are. */
+  private static Vector2D plates(LeverMachine machine, Placement where, Scene view) {
+    Vector2D pivot = view.seen(machine.pivot());
+    Vector2D lever = view.seen(machine.grasps().handle(where)).subtract(pivot);
+    double angle = Math.atan2(lever.getY(), lever.getX()) + machine.offset();
+    return pivot.add(
+        new Vector2D(machine.arm() * Math.cos(angle), machine.arm() * Math.sin(angle)));
   }
 
   private List<Ink> pivoting(PivotingBar bar, Placement where) {

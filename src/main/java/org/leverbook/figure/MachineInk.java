@@ -1,5 +1,6 @@
 package org.leverbook.figure;
 
+import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -66,6 +67,20 @@ final class MachineInk {
               });
     }
     return points;
+  }
+
+  /** What labels had better not cover, metres. */
+  static List<Area> covered(Scene view) {
+    List<Area> covered = new ArrayList<>();
+    for (Load load : view.position().loads()) {
+      column(load, view)
+          .map(c -> new Rectangle2D.Double(c.left(), 0, COLUMN, c.top()))
+          .ifPresent(box -> covered.add(new Area(box)));
+      rail(load, view)
+          .map(r -> Curves.disc(r.at(CARRIAGE, r.middle()), DISC))
+          .ifPresent(disc -> covered.add(new Area(disc)));
+    }
+    return covered;
   }
 
   List<Ink> pieces() {
@@ -153,6 +168,10 @@ final class MachineInk {
    */
   private record Rail(Vector2D way, double plate, double low, double high) {
 
+    double middle() {
+      return (low + high) / 2;
+    }
+
     /** A point so far beyond the face of the plate, so far across the rail. */
     Vector2D at(double beyond, double across) {
       Vector2D square = new Vector2D(-way.getY(), way.getX());
@@ -193,7 +212,7 @@ final class MachineInk {
             rail.at(thick, rail.low()));
     plate.append(Loft.hull(corners.stream().map(scale::centred).toList()), false);
     ink.add(new Form(plate, style.metal(), 0.35, Pen.solid(style.metal(), 1.4)));
-    double middle = (rail.low() + rail.high()) / 2;
+    double middle = rail.middle();
     ink.add(line(rail.at(thick, middle), rail.at(CARRIAGE, middle), 3));
     ink.add(line(rail.at(thick, rail.low()), rail.at(CARRIAGE, middle), 2.4));
     ink.add(

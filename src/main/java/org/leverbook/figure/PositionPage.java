@@ -39,6 +39,7 @@ final class PositionPage {
     this.body = new Area();
     this.accents = accents(view, style);
     view.body().forEach(piece -> body.add(scale.onPage(piece.area())));
+    MachineInk.covered(view).forEach(area -> body.add(scale.onPage(area)));
     view.bar()
         .map(bar -> new Area(Curves.disc(bar.centre(), bar.plate())))
         .ifPresent(plate -> body.add(scale.onPage(plate)));

@@ -5,8 +5,10 @@ import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.JointId;
+import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
 import org.leverbook.load.Barbell;
+import org.leverbook.load.Force;
 import org.leverbook.load.Gravity;
 import org.leverbook.pose.Placement;
 import org.leverbook.statics.Position;
@@ -40,6 +42,11 @@ record Scene(
   static final List<JointId> USUAL =
       List.of(JointId.HIP, JointId.L5_S1, JointId.T7_T8, JointId.SHOULDER);
 
+  /** What a load on the legs alone has arms to. */
+  private static final List<JointId> OF_LEGS = List.of(JointId.KNEE, JointId.HIP);
+
+  private static final List<String> LEG = List.of("shank", "foot", "toes");
+
   private static final List<JointId> MARKED =
       List.of(
           JointId.HIP, JointId.KNEE, JointId.ANKLE, JointId.SHOULDER, JointId.ELBOW, JointId.WRIST);
@@ -66,6 +73,18 @@ record Scene(
       Vector2D half = new Vector2D(aside, plate);
       return List.of(centre.subtract(half), centre.add(half));
     }
+  }
+
+  /** The joints that a picture shows arms to when nobody asks for others. */
+  static List<JointId> usual(Position position) {
+    List<Force> loads =
+        position.forces().stream().filter(f -> f.kind() == Force.Kind.LOAD).toList();
+    SegmentTree tree = position.placement().tree();
+    boolean legs =
+        !loads.isEmpty()
+            && loads.stream()
+                .allMatch(f -> LEG.stream().anyMatch(tree.segment(f.segment()).name()::endsWith));
+    return legs ? OF_LEGS : USUAL;
   }
 
   static Scene of(Position position, List<JointId> wished) {

@@ -2,8 +2,10 @@ package org.leverbook.figure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
@@ -19,7 +21,8 @@ import org.leverbook.statics.Position;
  * The heaviest load's line of force and the arms to it.
  *
  * <p>From the front two weights at both sides have two lines of force. Then the right one is drawn,
- * and only joints that carry that weight alone have an arm.
+ * and only joints that carry that weight alone have an arm. Nor has a leg that shares the load with
+ * the other: how much presses on each foot decides there, not the arm.
  *
  * @param line the line; empty when nothing is held
  * @param arms the arms to it
@@ -29,6 +32,11 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
 
   /** Two weights nearer to each other than this have one line of force, metres. */
   private static final double APART = 0.25;
+
+  /** A share of a load that is told as the whole. */
+  private static final double WHOLE = 0.999;
+
+  private static final Set<JointId> LEG = EnumSet.of(JointId.HIP, JointId.KNEE, JointId.ANKLE);
 
   static SeenArms of(Position position, List<JointId> wished, Sight sight) {
     Optional<Load> load = heaviest(position, sight);
@@ -95,6 +103,9 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
     if (apart && !beyond(moment, line.source(), position)) {
       return Optional.empty();
     }
+    if (sight.fromFront() && sharesWithOtherLeg(id, moment, line)) {
+      return Optional.empty();
+    }
     Vector2D joint = sight.seen(moment.centre());
     return Optional.of(new DrawnArm(id, joint, line.foot(joint), moment, sight));
   }
@@ -113,6 +124,15 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
           .max(Comparator.comparingDouble(m -> Math.abs(m.moment().dotProduct(sight.towards()))));
     }
     return sides.isEmpty() ? Optional.empty() : Optional.of(position.moment(id));
+  }
+
+  /**
+   * Whether a leg bears a part of the load, seen from where its foot presses: then the arm to the
+   * load's line of force, times the load, is not what the leg's joints carry to the side.
+   */
+  private static boolean sharesWithOtherLeg(JointId id, JointMoment moment, ForceLine line) {
+    double borne = moment.parts().get(line.source()).force().getNorm();
+    return LEG.contains(id) && borne < WHOLE * line.newtons();
   }
 
   /** Whether the joint carries this one weight alone, as the shoulder does that of its hand. */
