@@ -18,7 +18,7 @@ import org.leverbook.figure.Ink.Group;
 import org.leverbook.figure.Ink.Pen;
 import org.leverbook.figure.Ink.Words;
 
-/** Lays a side view out on a page: one scale, the line of force, the arms, labels, caption. */
+/** Lays a view out on a page: one scale, the line of force, the arms, labels, caption. */
 final class PositionPage {
 
   private static final double WIDTH = 900;

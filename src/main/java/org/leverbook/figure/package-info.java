@@ -4,8 +4,8 @@
  * <p>A picture goes three steps, each apart from the others:
  *
  * <ol>
- *   <li>{@code Scene}: what is to be seen, in metres, computed from a position. The drawn arms are
- *       the projections of the true perpendicular arms.
+ *   <li>{@code Scene}: what is to be seen from the side or the front ({@code Sight}), in metres.
+ *       The drawn arms are the projections of the true perpendicular arms.
  *   <li>{@code PositionPage}: where it goes on the page, in page units; a small search places the
  *       labels so that none overlaps another or leaves the page.
  *   <li>{@code SvgWriter} and {@code RasterPainter}: the same drawing as SVG or PNG.
