@@ -2,16 +2,15 @@ package org.leverbook.muscle;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
-import org.leverbook.body.Person;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
+import org.leverbook.data.Recent;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
 
@@ -31,15 +30,8 @@ public final class Musculature {
   /** How many are kept, as many as bodies. */
   private static final int KEPT = 64;
 
-  private static final Map<Person, Musculature> KNOWN =
-      new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Person, Musculature> eldest) {
-          return size() > KEPT;
-        }
-      };
+  private static final Recent<Body, Musculature> KNOWN =
+      new Recent<>(KEPT, body -> new Musculature(body, Scaling.of(body.person())));
 
   private final SegmentTree tree;
   private final List<Strand> strands;
@@ -94,17 +86,7 @@ public final class Musculature {
    * @return its muscles, scaled to the person
    */
   public static Musculature of(Body body) {
-    synchronized (KNOWN) {
-      Musculature known = KNOWN.get(body.person());
-      if (known != null && known.tree == body.tree()) {
-        return known;
-      }
-    }
-    Musculature made = new Musculature(body, Scaling.of(body.person()));
-    synchronized (KNOWN) {
-      KNOWN.put(body.person(), made);
-    }
-    return made;
+    return KNOWN.get(body);
   }
 
   /**
