@@ -147,11 +147,10 @@ final class Descent {
     clip(x);
     astray = false;
     problem.residuals(x, residuals);
-    cost = cost(x, residuals);
   }
 
   /**
-   * To be called where shifts or strength changed: the sum is another one.
+   * To be called after the start, and where shifts or strength changed: the sum is another one.
    *
    * @param x where it stands
    * @param firstDamping small where x is already near

@@ -93,15 +93,15 @@ final class FlatRow {
     this.moves = moves;
     boolean[] moved = new boolean[column.length];
     for (int single : singles) {
-      mark(moved, column[single]);
+      Columns.mark(moved, column[single]);
     }
     if (slack >= 0) {
-      mark(moved, column[slack]);
+      Columns.mark(moved, column[slack]);
     }
     mark(moved, features);
     mark(moved, ones);
     mark(moved, others);
-    columns = marked(moved);
+    columns = Columns.marked(moved);
     slopes = new double[columns.length];
     places = places(features);
     onePlaces = places(ones);
@@ -110,49 +110,20 @@ final class FlatRow {
     for (int i = 0; i < own.length; i++) {
       own[i] = column[singles[i]];
     }
-    singlePlaces = within(columns, own);
+    singlePlaces = Columns.within(columns, own);
     slackPlace = slack < 0 ? -1 : Arrays.binarySearch(columns, column[slack]);
   }
 
   private void mark(boolean[] moved, int[] some) {
     for (int feature : some) {
-      for (int c : moves.columns[feature]) {
-        moved[c] = true;
-      }
+      Columns.mark(moved, moves.columns[feature]);
     }
-  }
-
-  private static void mark(boolean[] moved, int column) {
-    if (column >= 0) {
-      moved[column] = true;
-    }
-  }
-
-  /** The indices that are marked. */
-  static int[] marked(boolean[] marks) {
-    int[] found = new int[marks.length];
-    int count = 0;
-    for (int i = 0; i < marks.length; i++) {
-      if (marks[i]) {
-        found[count++] = i;
-      }
-    }
-    return Arrays.copyOf(found, count);
   }
 
   private int[][] places(int[] some) {
     int[][] places = new int[some.length][];
     for (int i = 0; i < some.length; i++) {
-      places[i] = within(columns, moves.columns[some[i]]);
-    }
-    return places;
-  }
-
-  /** Where some columns stand among all; -1 where they do not. */
-  static int[] within(int[] all, int[] some) {
-    int[] places = new int[some.length];
-    for (int i = 0; i < some.length; i++) {
-      places[i] = Math.max(-1, Arrays.binarySearch(all, some[i]));
+      places[i] = Columns.within(columns, moves.columns[some[i]]);
     }
     return places;
   }

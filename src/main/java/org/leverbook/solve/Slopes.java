@@ -56,25 +56,19 @@ final class Slopes {
     for (int i = 0; i < size; i++) {
       Arrays.fill(moved, false);
       if (scene.kinds[i] == Scene.WAY) {
-        mark(moved, columns[scene.froms[i]]);
-        mark(moved, columns[scene.tos[i]]);
+        Columns.mark(moved, columns[scene.froms[i]]);
+        Columns.mark(moved, columns[scene.tos[i]]);
       } else {
         carry(moved, i);
       }
-      columns[i] = FlatRow.marked(moved);
+      columns[i] = Columns.marked(moved);
       slopes[i] = new double[3 * columns[i].length];
       if (scene.kinds[i] == Scene.WAY) {
-        fromColumns[i] = FlatRow.within(columns[i], columns[scene.froms[i]]);
-        toColumns[i] = FlatRow.within(columns[i], columns[scene.tos[i]]);
+        fromColumns[i] = Columns.within(columns[i], columns[scene.froms[i]]);
+        toColumns[i] = Columns.within(columns[i], columns[scene.tos[i]]);
       } else if (scene.kinds[i] == Scene.MASS) {
-        massColumns = FlatRow.within(columns[i], scene.column);
+        massColumns = Columns.within(columns[i], scene.column);
       }
-    }
-  }
-
-  private static void mark(boolean[] moved, int[] columns) {
-    for (int c : columns) {
-      moved[c] = true;
     }
   }
 
@@ -82,16 +76,10 @@ final class Slopes {
   private void carry(boolean[] moved, int feature) {
     byte kind = scene.kinds[feature];
     for (int r = kind == Scene.DIRECTION ? 3 : 0; r < Coordinates.ROOT; r++) {
-      mark(moved, r);
+      Columns.mark(moved, scene.column[r]);
     }
     for (int a : kind == Scene.MASS ? chains.driven : chains.ends[scene.segments[feature]]) {
-      mark(moved, scene.coordinates.driver[a]);
-    }
-  }
-
-  private void mark(boolean[] moved, int coordinate) {
-    if (scene.column[coordinate] >= 0) {
-      moved[scene.column[coordinate]] = true;
+      Columns.mark(moved, scene.column[scene.coordinates.driver[a]]);
     }
   }
 
