@@ -63,7 +63,6 @@ public final class CableChop extends Lift<CableChop>
 
   @Override
   void say(Posture p) {
-
     Side from = setup().side().orElse(Side.RIGHT);
     Vector3D pulley =
         new Vector3D(

@@ -46,6 +46,13 @@ record Setup(
         List.of());
   }
 
+  /** The same movement by another body, nothing else said: grip, side and the bar's place alone. */
+  Setup bare(Body other) {
+    Setup nothing = of(other);
+    return new Setup(
+        other, nothing.values, nothing.main, grip, side, barPlace, nothing.more, nothing.supports);
+  }
+
   Setup said(Setting setting, double value) {
     Map<Setting, Double> changed = new EnumMap<>(Setting.class);
     changed.putAll(values);

@@ -50,24 +50,13 @@ final class Typical {
     Key key =
         new Key(lift.name(), lift.bothSidesAlike(), setup.grip(), setup.side(), setup.barPlace());
     return KNOWN
-        .computeIfAbsent(key, k -> ends(lift, k))
+        .computeIfAbsent(key, k -> ends(lift))
         .map(ends -> finish ? ends.finish : ends.start);
   }
 
-  private static Optional<Ends> ends(Lift<?> lift, Key key) {
-    Setup nothing = Setup.of(MIDDLE);
-    Setup setup =
-        new Setup(
-            MIDDLE,
-            nothing.values(),
-            nothing.main(),
-            key.grip(),
-            key.side(),
-            key.barPlace(),
-            nothing.more(),
-            nothing.supports());
+  private static Optional<Ends> ends(Lift<?> lift) {
     try {
-      Way way = new Way(lift.changed(setup));
+      Way way = new Way(lift.changed(lift.setup().bare(MIDDLE)));
       return Optional.of(new Ends(way.startAnswer(), way.finishAnswer()));
     } catch (Refused e) {
       return Optional.empty();
