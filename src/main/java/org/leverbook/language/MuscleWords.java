@@ -6,7 +6,7 @@ import org.leverbook.muscle.MuscleGroup;
 import org.leverbook.quantity.Refused;
 
 /** The words for muscles; {@link Vocabulary} hands them on. */
-public abstract sealed class MuscleWords extends PullLiftWords permits Vocabulary {
+public abstract sealed class MuscleWords extends PullLiftWords permits SeriesWords {
 
   MuscleWords() {}
 

@@ -1,15 +1,11 @@
 package org.leverbook.language;
 
-import java.util.List;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Part;
 import org.leverbook.body.Person;
-import org.leverbook.body.Population;
 import org.leverbook.body.SegmentTable;
 import org.leverbook.body.Sex;
 import org.leverbook.body.Side;
@@ -18,11 +14,7 @@ import org.leverbook.lift.Hinge;
 import org.leverbook.lift.Library;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
-import org.leverbook.statics.Position;
 import org.leverbook.strength.Capacity;
-import org.leverbook.study.Grid;
-import org.leverbook.study.Span;
-import org.leverbook.study.Sweep;
 
 /**
  * The words of every session: shell, script and notebook alike. Each is an ordinary Java method or
@@ -30,7 +22,7 @@ import org.leverbook.study.Sweep;
  *
  * <p>Promises: nothing to extend, no annotations, no second syntax, it is just Java.
  */
-public final class Vocabulary extends MuscleWords {
+public final class Vocabulary extends OptimumWords {
 
   /** A man's lengths and masses. */
   public static final Sex MALE = Sex.MALE;
@@ -162,19 +154,6 @@ public final class Vocabulary extends MuscleWords {
   }
 
   /**
-   * Adults whose measures go together as in a survey.
-   *
-   * @param sex of all of them
-   * @param count how many
-   * @param seed the same seed gives the same people
-   * @return the people
-   * @throws org.leverbook.quantity.Refused if the count is not 1 to 1,000,000
-   */
-  public static List<Person> people(Sex sex, int count, long seed) {
-    return Population.draw(sex, count, seed);
-  }
-
-  /**
    * A hip hinge of this lifter, as in {@code
    * hinge(lifter).holding(barbell(kg(140))).hipHeight(cm(58)).start()}.
    *
@@ -183,63 +162,6 @@ public final class Vocabulary extends MuscleWords {
    */
   public static Hinge hinge(Person lifter) {
     return Hinge.of(lifter);
-  }
-
-  /**
-   * One quantity varied, as in {@code sweep("hip height", cm(50), cm(72), 23, h ->
-   * pull.hipHeight(h).start())}.
-   *
-   * @param <Q> what kind of quantity
-   * @param name what is varied
-   * @param from first value
-   * @param to last value
-   * @param values how many, both ends included
-   * @param position from a value to a position
-   * @return the sweep; what cannot be held is kept as a row with its reason
-   * @throws Refused if the range is no range
-   */
-  public static <Q extends Quantity<Q>> Sweep sweep(
-      String name,
-      Quantity<Q> from,
-      Quantity<Q> to,
-      int values,
-      Function<Quantity<Q>, Position> position) {
-    return Sweep.over(name, from, to, values, position);
-  }
-
-  /**
-   * Two quantities varied against each other, as in {@code grid("hip height", cm(48), cm(72), 9,
-   * "bar mass", kg(40), kg(200), 9, (h, m) ->
-   * hinge(lifter).holding(barbell(m)).hipHeight(h).start())}.
-   *
-   * @param <A> what kind of quantity the first is
-   * @param <B> what kind of quantity the second is
-   * @param first what is varied slowest
-   * @param firstFrom its first value
-   * @param firstTo its last value
-   * @param firstValues how many, both ends included
-   * @param second what is varied fastest
-   * @param secondFrom its first value
-   * @param secondTo its last value
-   * @param secondValues how many, both ends included
-   * @param position from a pair of values to a position
-   * @return the grid; a pair that cannot be held is kept with its reason
-   * @throws Refused if a range is no range, or there are more than 100,000 pairs
-   */
-  public static <A extends Quantity<A>, B extends Quantity<B>> Grid<A, B> grid(
-      String first,
-      Quantity<A> firstFrom,
-      Quantity<A> firstTo,
-      int firstValues,
-      String second,
-      Quantity<B> secondFrom,
-      Quantity<B> secondTo,
-      int secondValues,
-      BiFunction<Quantity<A>, Quantity<B>, Position> position) {
-    return Grid.over(
-        Span.of(first, firstFrom, firstTo, firstValues),
-        Span.of(second, secondFrom, secondTo, secondValues),
-        position);
   }
 
   /**
