@@ -1,5 +1,7 @@
 package org.leverbook.pose;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.FlatTree;
 import org.leverbook.body.SegmentTree;
@@ -27,6 +29,18 @@ public final class Kinematics {
   private final double[] sines;
   private final double[] cosines;
   private final double[] angles;
+
+  /** The segments that are placed, and the angles that turn them, in order. */
+  private final int[] placed;
+
+  private final int[] turning;
+
+  /** For each segment the place of its first turning angle among them. */
+  private final int[] firstTurning;
+
+  /** The values of the turning angles; the angles themselves where all turn. */
+  private final double[] turned;
+
   private final double[] rest;
   private final double[] halfTurns;
   private final double[] scratch = new double[27];
@@ -41,6 +55,18 @@ public final class Kinematics {
    * @param tree whose poses
    */
   public Kinematics(SegmentTree tree) {
+    this(tree, all(tree.size()), all(tree.angles()));
+  }
+
+  /**
+   * For some of a tree's segments, and as if the other angles were zero: their sines need not be
+   * known then. What is left out keeps frames and axes of zeros.
+   *
+   * @param tree the tree
+   * @param segments which are asked for, with all that carry them
+   * @param turns which angles turn; others count as zero
+   */
+  public Kinematics(SegmentTree tree, boolean[] segments, boolean[] turns) {
     this.tree = tree;
     flat = tree.flat();
     parents = flat.parents();
@@ -49,19 +75,35 @@ public final class Kinematics {
     signs = flat.signs();
     kinds = flat.kinds();
     oblique = new boolean[tree.size()];
+    firstTurning = new int[tree.size() + 1];
+    int[] found = new int[tree.angles()];
+    int count = 0;
     for (int i = 0; i < oblique.length; i++) {
       for (int angle = firstAngles[i]; angle < firstAngles[i + 1]; angle++) {
-        oblique[i] |= kinds[angle] == FlatTree.OBLIQUE;
+        if (segments[i] && turns[angle]) {
+          found[count++] = angle;
+          oblique[i] |= kinds[angle] == FlatTree.OBLIQUE;
+        }
       }
+      firstTurning[i + 1] = count;
     }
+    turning = Arrays.copyOf(found, count);
+    placed = IntStream.range(1, tree.size()).filter(i -> segments[i]).toArray();
     origins = new double[3 * tree.size()];
     frames = new double[9 * tree.size()];
     axes = new double[3 * tree.angles()];
-    sines = new double[tree.angles()];
-    cosines = new double[tree.angles()];
     angles = new double[tree.angles()];
-    rest = new double[tree.angles()];
-    halfTurns = new double[tree.angles()];
+    turned = count == angles.length ? angles : new double[count];
+    sines = new double[count];
+    cosines = new double[count];
+    rest = new double[count];
+    halfTurns = new double[count];
+  }
+
+  private static boolean[] all(int size) {
+    boolean[] all = new boolean[size];
+    Arrays.fill(all, true);
+    return all;
   }
 
   /**
@@ -95,8 +137,13 @@ public final class Kinematics {
 
   /** From angles, and the root's origin and frame, to everything else. */
   private void compose() {
-    Sines.of(angles, sines, cosines, rest, halfTurns);
-    for (int i = 1; i < parents.length; i++) {
+    if (turned != angles) {
+      for (int k = 0; k < turned.length; k++) {
+        turned[k] = angles[turning[k]];
+      }
+    }
+    Sines.of(turned, sines, cosines, rest, halfTurns);
+    for (int i : placed) {
       int from = 9 * parents[i];
       locate(i, from, 3 * parents[i]);
       if (oblique[i]) {
@@ -135,11 +182,12 @@ public final class Kinematics {
     double x2 = f[from + 6];
     double y2 = f[from + 7];
     double z2 = f[from + 8];
-    int last = firstAngles[segment + 1];
-    for (int angle = firstAngles[segment]; angle < last; angle++) {
+    int last = firstTurning[segment + 1];
+    for (int k = firstTurning[segment]; k < last; k++) {
+      int angle = turning[k];
       double sign = signs[angle];
-      double s = sign * sines[angle];
-      double c = cosines[angle];
+      double s = sign * sines[k];
+      double c = cosines[k];
       int a = 3 * angle;
       double t0;
       double t1;
@@ -201,15 +249,15 @@ public final class Kinematics {
     double[] local = flat.axes();
     double[] m = scratch;
     System.arraycopy(frames, from, m, 0, 9);
-    for (int angle = firstAngles[segment]; angle < firstAngles[segment + 1]; angle++) {
-      int a = 3 * angle;
+    for (int k = firstTurning[segment]; k < firstTurning[segment + 1]; k++) {
+      int a = 3 * turning[k];
       double x = local[a];
       double y = local[a + 1];
       double z = local[a + 2];
       for (int row = 0; row < 3; row++) {
         axes[a + row] = m[3 * row] * x + m[3 * row + 1] * y + m[3 * row + 2] * z;
       }
-      Matrices.about(x, y, z, sines[angle], cosines[angle], m, 9);
+      Matrices.about(x, y, z, sines[k], cosines[k], m, 9);
       Matrices.multiply(m, 0, m, 9, m, 18);
       System.arraycopy(m, 18, m, 0, 9);
     }

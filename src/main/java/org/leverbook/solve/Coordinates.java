@@ -59,6 +59,9 @@ public final class Coordinates {
   final double[] gain;
   final Chains chains;
 
+  /** Where left and right are alike in every way; otherwise null. */
+  final Halves halves;
+
   private Coordinates(SegmentTree tree, boolean alike, boolean square) {
     this.tree = tree;
     this.alike = alike;
@@ -80,6 +83,7 @@ public final class Coordinates {
       byName.put(names.get(i), i);
     }
     chains = new Chains(tree.flat(), driver);
+    halves = alike && square ? Halves.of(tree) : null;
   }
 
   /**

@@ -65,10 +65,8 @@ final class Curving {
       }
     }
     gather();
-    for (int a : coordinates.chains.driven) {
-      if (scene.column[coordinates.driver[a]] >= 0) {
-        carried(a);
-      }
+    for (int a : scene.driven) {
+      carried(a);
     }
     root();
   }
@@ -86,16 +84,16 @@ final class Curving {
     } else if (scene.kinds[i] == Scene.DIRECTION) {
       outer(directions, scene.segments[i], x, y, z, fx, fy, fz);
     } else {
-      masses(fx, fy, fz);
+      masses(fx, fy, scene.halves == null ? fz : 0);
     }
   }
 
   /** The centre of mass: each segment's centre carries its share of the force. */
   private void masses(double fx, double fy, double fz) {
-    double[] masses = scene.flat.masses();
+    double[] masses = scene.masses;
     double[] local = scene.flat.centresOfMass();
     double all = scene.beyond[0];
-    for (int s = 0; s < masses.length; s++) {
+    for (int s : scene.placed) {
       if (masses[s] > 0) {
         double share = masses[s] / all;
         double lx = local[3 * s];
@@ -137,7 +135,8 @@ final class Curving {
 
   private void gather() {
     int[] parents = scene.flat.parents();
-    for (int s = parents.length - 1; s > 0; s--) {
+    for (int i = scene.placed.length - 1; i > 0; i--) {
+      int s = scene.placed[i];
       int to = parents[s];
       for (int k = 0; k < 9; k++) {
         points[9 * to + k] += points[9 * s + k];

@@ -52,6 +52,9 @@ final class Descent {
   /** Whether the scene stands where a step was refused. */
   private boolean astray;
 
+  /** The unknowns that it walks with. */
+  private double[] at;
+
   private int steps;
 
   Descent(PoseProblem problem) {
@@ -146,6 +149,7 @@ final class Descent {
   void start(double[] x) {
     clip(x);
     astray = false;
+    at = x;
     problem.residuals(x, residuals);
   }
 
@@ -158,6 +162,15 @@ final class Descent {
   void again(double[] x, double firstDamping) {
     damping = firstDamping;
     cost = cost(x, residuals);
+  }
+
+  /** Puts the scene where the search has come to, if its last try was refused; or anywhere else. */
+  void standAt(double[] x) {
+    if (astray || at != x) {
+      problem.residuals(x, residuals);
+      astray = false;
+      at = x;
+    }
   }
 
   /**

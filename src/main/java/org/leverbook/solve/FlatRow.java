@@ -48,8 +48,12 @@ final class FlatRow {
     features = new int[row.along.size()];
     directions = new double[3 * features.length];
     for (int i = 0; i < features.length; i++) {
-      features[i] = scene.take(row.along.get(i).feature());
-      Vector3D d = row.along.get(i).direction();
+      Row.Along along = row.along.get(i);
+      if (scene.halves != null) {
+        along = scene.halves.twin(along);
+      }
+      features[i] = scene.take(along.feature());
+      Vector3D d = along.direction();
       directions[3 * i] = d.getX();
       directions[3 * i + 1] = d.getY();
       directions[3 * i + 2] = d.getZ();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * Statements as numbers: the residuals of conditions first, then those of the wishes, and how each
@@ -66,7 +67,7 @@ final class PoseProblem {
     high = chosen(said.high, Double.POSITIVE_INFINITY);
     usual = chosen(said.usual, 0);
     stiffness = chosen(said.stiffness, SLACK_STIFFNESS);
-    scene = new Scene(said.coordinates(), said.attitude(), column);
+    scene = new Scene(said.coordinates(), said.attitude(), column, halves(said));
     List<FlatRow> flattened = new ArrayList<>();
     said.said().stream().filter(Statement::mustHold).forEach(s -> take(s, coordinates, flattened));
     conditions = flattened.size();
@@ -79,7 +80,7 @@ final class PoseProblem {
       Arrays.fill(
           weights, first, first + statements.get(i).rows().size(), statements.get(i).weight());
     }
-    scene.ready();
+    scene.ready(said.low);
     moves = new Slopes(scene);
     for (FlatRow row : flat) {
       row.ready(column, moves);
@@ -87,6 +88,16 @@ final class PoseProblem {
     forces = new double[3 * scene.size()];
     pairPulls = new double[pairs.size()];
     curving = new Curving(scene, moves, unknowns);
+  }
+
+  /** The halves, where the right one stands for both: the pelvis square, no word of left alone. */
+  private static Halves halves(Statements said) {
+    Halves halves = said.coordinates().halves;
+    boolean square = said.attitude().z().distance(Vector3D.PLUS_K) == 0;
+    for (int i : new int[] {2, 4, 5}) {
+      square &= said.low[i] == 0 && said.high[i] == 0;
+    }
+    return halves != null && square && halves.suffice(said) ? halves : null;
   }
 
   private double[] chosen(double[] given, double rest) {

@@ -226,7 +226,7 @@ public final class PoseSolver {
 
   private Answer answer(double[] x, int steps) {
     // What stops a miss is asked of the conditions alone, at the pose that misses least.
-    problem.residuals(x, descent.residuals());
+    descent.standAt(x);
     double[] values = problem.whole(x);
     double worst = descent.worst();
     List<String> misses = new ArrayList<>();

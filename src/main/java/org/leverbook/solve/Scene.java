@@ -1,10 +1,12 @@
 package org.leverbook.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.FlatTree;
 import org.leverbook.pose.Frame;
@@ -23,8 +25,21 @@ final class Scene {
 
   final Coordinates coordinates;
   final Chains chains;
-  final Kinematics kinematics;
   final FlatTree flat;
+
+  /** Where the right half stands for both; otherwise null. */
+  final Halves halves;
+
+  /** The masses of the segments; of those in the right half for both sides. */
+  final double[] masses;
+
+  /** The segments that are placed, those that carry others first. */
+  int[] placed;
+
+  /** The angles that free coordinates drive and something hangs on, those that carry first. */
+  int[] driven;
+
+  Kinematics kinematics;
 
   /** The column of a coordinate, or -1 where it is held. */
   final int[] column;
@@ -57,12 +72,16 @@ final class Scene {
   /** Three a feature. */
   double[] values;
 
-  Scene(Coordinates coordinates, Frame attitude, int[] column) {
+  Scene(Coordinates coordinates, Frame attitude, int[] column, Halves halves) {
     this.coordinates = coordinates;
+    this.halves = halves;
     this.column = column;
     chains = coordinates.chains;
-    kinematics = new Kinematics(coordinates.tree());
     flat = coordinates.tree().flat();
+    masses = flat.masses().clone();
+    for (int i = 0; i < masses.length && halves != null; i++) {
+      masses[i] *= halves.counts(i);
+    }
     angles = new double[coordinates.tree().angles()];
     beyond = new double[4 * coordinates.tree().size()];
     this.attitude = rows(attitude);
@@ -95,8 +114,12 @@ final class Scene {
     return known;
   }
 
-  /** To be called once, after the last feature was taken in. */
-  void ready() {
+  /**
+   * To be called once, after the last feature was taken in.
+   *
+   * @param held the values of what is held, by coordinate
+   */
+  void ready(double[] held) {
     int size = features.size();
     values = new double[3 * size];
     kinds = new byte[size];
@@ -118,6 +141,36 @@ final class Scene {
         kinds[i] = MASS;
       }
     }
+    needed(held);
+  }
+
+  /** Only what a feature hangs on is placed, and only what may turn is turned. */
+  private void needed(double[] held) {
+    boolean[] asked = new boolean[masses.length];
+    for (int i = 0; i < kinds.length; i++) {
+      if (kinds[i] == MASS) {
+        for (int s = 0; s < masses.length; s++) {
+          asked[s] |= masses[s] > 0;
+        }
+      } else if (kinds[i] != WAY) {
+        asked[segments[i]] = true;
+      }
+    }
+    asked[0] = true;
+    for (int s = asked.length - 1; s > 0; s--) {
+      asked[flat.parents()[s]] |= asked[s];
+    }
+    int[] drivers = coordinates.driver;
+    boolean[] turns = new boolean[drivers.length];
+    for (int a = 0; a < drivers.length; a++) {
+      turns[a] = drivers[a] >= 0 && (column[drivers[a]] >= 0 || held[drivers[a]] != 0);
+    }
+    kinematics = new Kinematics(coordinates.tree(), asked, turns);
+    placed = IntStream.range(0, asked.length).filter(s -> asked[s]).toArray();
+    driven =
+        Arrays.stream(chains.driven)
+            .filter(a -> asked[chains.holder[a]] && column[drivers[a]] >= 0)
+            .toArray();
   }
 
   private void goesWith(int i, byte kind, int segment, Vector3D local) {
@@ -196,9 +249,8 @@ final class Scene {
 
   /** Gathers mass and first moment beyond every joint. */
   private void centreOfMass(int at) {
-    double[] masses = flat.masses();
     double[] local = flat.centresOfMass();
-    for (int s = 0; s < masses.length; s++) {
+    for (int s : placed) {
       beyond[4 * s] = masses[s];
       for (int a = 0; a < 3; a++) {
         beyond[4 * s + 1 + a] =
@@ -209,13 +261,17 @@ final class Scene {
       }
     }
     int[] parents = flat.parents();
-    for (int s = masses.length - 1; s > 0; s--) {
+    for (int i = placed.length - 1; i > 0; i--) {
+      int s = placed[i];
       for (int a = 0; a < 4; a++) {
         beyond[4 * parents[s] + a] += beyond[4 * s + a];
       }
     }
     for (int a = 0; a < 3; a++) {
       values[at + a] = beyond[1 + a] / beyond[0];
+    }
+    if (halves != null) {
+      values[at + 2] = 0;
     }
   }
 

@@ -78,7 +78,7 @@ final class Slopes {
     for (int r = kind == Scene.DIRECTION ? 3 : 0; r < Coordinates.ROOT; r++) {
       Columns.mark(moved, scene.column[r]);
     }
-    for (int a : kind == Scene.MASS ? chains.driven : chains.ends[scene.segments[feature]]) {
+    for (int a : kind == Scene.MASS ? scene.driven : chains.ends[scene.segments[feature]]) {
       Columns.mark(moved, scene.column[scene.coordinates.driver[a]]);
     }
   }
@@ -96,7 +96,7 @@ final class Slopes {
   }
 
   private void alongChains() {
-    for (int a : chains.driven) {
+    for (int a : scene.driven) {
       int at = 3 * a;
       int s = chains.holder[a];
       double gain = scene.coordinates.gain[a];
@@ -185,7 +185,7 @@ final class Slopes {
         scene.values[3 * i] - scene.place[0],
         scene.values[3 * i + 1] - scene.place[1],
         scene.values[3 * i + 2] - scene.place[2]);
-    for (int a : chains.driven) {
+    for (int a : scene.driven) {
       int k = massColumns[scene.coordinates.driver[a]];
       if (k >= 0) {
         int s = chains.holder[a];
@@ -201,6 +201,10 @@ final class Slopes {
         out[width + k] += az * dx - ax * dz;
         out[2 * width + k] += ax * dy - ay * dx;
       }
+    }
+    if (scene.halves != null) {
+      // The other side goes the other way.
+      Arrays.fill(out, 2 * width, 3 * width, 0);
     }
   }
 
