@@ -32,6 +32,7 @@ final class Descent {
   private final int rows;
   private final double[] residuals;
   private final double[] tried;
+  private final double[] foreseen;
   private final double[] next;
   private final double[] gradient;
   private final double[] normal;
@@ -63,6 +64,7 @@ final class Descent {
     rows = problem.rows;
     residuals = new double[rows];
     tried = new double[rows];
+    foreseen = new double[rows];
     next = new double[n];
     gradient = new double[n];
     normal = new double[n * n];
@@ -196,10 +198,11 @@ final class Descent {
         double tryCost = cost(next, tried);
         if (tryCost < cost) {
           astray = false;
-          System.arraycopy(next, 0, x, 0, n);
-          System.arraycopy(tried, 0, residuals, 0, rows);
           boolean rest = cost - tryCost <= ROUNDING * cost;
           cost = tryCost;
+          foresee(x);
+          System.arraycopy(next, 0, x, 0, n);
+          System.arraycopy(tried, 0, residuals, 0, rows);
           damping = Math.max(LEAST_DAMPING, damping / 10);
           return rest ? 0 : moved;
         }
@@ -210,6 +213,28 @@ final class Descent {
       damping *= 8;
     }
     return 0;
+  }
+
+  /** What the conditions would miss after the step if they were straight: what their pulls lack. */
+  private void foresee(double[] x) {
+    for (int r = 0; r < problem.conditions; r++) {
+      int[] columns = problem.flat[r].columns;
+      double[] slopes = problem.flat[r].slopes;
+      double sum = residuals[r];
+      for (int a = 0; a < columns.length; a++) {
+        sum += slopes[a] * (next[columns[a]] - x[columns[a]]);
+      }
+      foreseen[r] = sum;
+    }
+  }
+
+  /** Takes what was foreseen of the last step into the shifts; the sum is another one then. */
+  void shiftAsForeseen(double[] x) {
+    for (int r = 0; r < problem.conditions; r++) {
+      shift[r] += foreseen[r];
+      foreseen[r] = 0;
+    }
+    cost = cost(x, residuals);
   }
 
   /** Steps until one is small, at most so many. */

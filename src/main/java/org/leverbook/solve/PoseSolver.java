@@ -206,13 +206,18 @@ public final class PoseSolver {
   /** Steps and shifts in turn until the conditions are met and nothing moves any more. */
   private boolean settled(double[] x) {
     int shifts = 0;
+    double before = 0;
     for (int i = 0; i < MOST_STEPS; i++) {
       double moved = descent.step(x);
       boolean met = descent.worst() < MET / 10;
-      if (met && moved < FINELY) {
+      // Steps dwindle ever faster: the next would be no larger than as if they went on like this.
+      if (met && (moved < FINELY || moved * moved < FINELY * before && moved < NEARLY_STILL)) {
         return true;
       }
-      if (moved < NEARLY_STILL) {
+      before = moved;
+      if (moved > FINELY) {
+        descent.shiftAsForeseen(x);
+      } else {
         if (shifts == SHIFTS || descent.worst() > NEARLY_MET && shifts > 2) {
           return met;
         }
