@@ -388,19 +388,29 @@ final class Descent {
       }
       row[count] = -slope[column];
     }
-    for (int a = 0; a < count; a++) {
+    int a = 0;
+    for (; a + 1 < count; a += 2) {
       double[] row = factor[a];
-      double pivot = row[a];
-      if (!(pivot > 0)) {
+      double[] below = factor[a + 1];
+      if (!(row[a] > 0)) {
         return false;
       }
-      for (int i = a + 1; i < count; i++) {
-        if (row[i] != 0) {
-          eliminate(row, factor[i], i, count + 1, row[i] / pivot);
+      eliminate(row, below, a + 1, count + 1, row[a + 1] / row[a]);
+      if (!(below[a + 1] > 0)) {
+        return false;
+      }
+      double one = 1 / row[a];
+      double other = 1 / below[a + 1];
+      for (int i = a + 2; i < count; i++) {
+        if (row[i] != 0 || below[i] != 0) {
+          eliminate(row, below, factor[i], i, count + 1, row[i] * one, below[i] * other);
         }
       }
     }
-    for (int a = count - 1; a >= 0; a--) {
+    if (a < count && !(factor[a][a] > 0)) {
+      return false;
+    }
+    for (a = count - 1; a >= 0; a--) {
       double[] row = factor[a];
       double sum = row[count];
       for (int k = a + 1; k < count; k++) {
@@ -415,6 +425,14 @@ final class Descent {
   private static void eliminate(double[] from, double[] to, int first, int end, double part) {
     for (int k = first; k < end; k++) {
       to[k] -= part * from[k];
+    }
+  }
+
+  /** One row less parts of two others: what is loaded and stored once serves both. */
+  private static void eliminate(
+      double[] one, double[] other, double[] to, int first, int end, double part, double second) {
+    for (int k = first; k < end; k++) {
+      to[k] -= part * one[k] + second * other[k];
     }
   }
 

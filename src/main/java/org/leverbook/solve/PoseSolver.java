@@ -26,7 +26,7 @@ public final class PoseSolver {
   public static final double MET = 1e-7;
 
   private static final double[] GROWING = {1, 30, 1e3, 1e5};
-  private static final double STRONG = 1e5;
+  private static final double STRONG = 1e4;
 
   /** Strengths to come to rest with, the second where the first does not lead there. */
   private static final double[] SETTLING = {STRONG, STRONG / 10};
