@@ -24,6 +24,9 @@ final class Descent {
   /** Even an unknown that nothing is wished of is damped a little. */
   private static final double LEAST_SCALE = 1e-6;
 
+  /** Where conditions miss by more, second derivatives seldom help: metres and radians. */
+  private static final double FAR = 1e-3;
+
   private static final double LEAST_DAMPING = 1e-9;
   private static final double MOST_DAMPING = 1e8;
 
@@ -188,10 +191,13 @@ final class Descent {
       astray = false;
     }
     linearise(x);
-    curve();
+    boolean far = worst() > FAR;
+    if (!far) {
+      curve();
+    }
     int count = freeOnes(x);
     while (damping < MOST_DAMPING) {
-      if (bounded(curved, x, count, damping) || bounded(normal, x, count, damping)) {
+      if (!far && bounded(curved, x, count, damping) || bounded(normal, x, count, damping)) {
         double moved = stepTo(x);
         problem.residuals(next, tried);
         astray = true;
