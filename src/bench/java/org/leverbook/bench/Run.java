@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.results.format.ResultFormatType;
@@ -56,9 +57,14 @@ public final class Run {
     for (RunResult result : results) {
       String name = result.getParams().getBenchmark();
       name = name.substring(name.lastIndexOf('.', name.lastIndexOf('.') - 1) + 1);
-      scores.put(name, result.getPrimaryResult().getScore());
+      boolean each = result.getParams().getMode() == Mode.SampleTime;
+      double score =
+          each
+              ? result.getPrimaryResult().getStatistics().getPercentile(50)
+              : result.getPrimaryResult().getScore();
+      scores.put(name, score);
       double bytes = result.getSecondaryResults().get("gc.alloc.rate.norm").getScore();
-      root.put(name + " (ns)", result.getPrimaryResult().getScore());
+      root.put(name + (each ? " (ns, median)" : " (ns)"), score);
       root.put(name + " (bytes)", bytes);
     }
     ratio(
@@ -75,10 +81,16 @@ public final class Run {
         "SupportsBench.leverbook");
     ratio(
         root,
-        "a plane pose of three angles over a pose of the whole body",
+        "a pose of the whole body over a plane pose of three angles (median)",
         scores,
-        "PoseBench.planeByLibrary",
-        "PoseBench.bodyFromMiddle");
+        "PoseBench.bodyFromMiddle",
+        "PoseBench.planeByLibrary");
+    ratio(
+        root,
+        "a pose of the whole body from a neighbour over a plane pose of three angles (median)",
+        scores,
+        "PoseBench.bodyAgain",
+        "PoseBench.planeByLibrary");
     ratio(
         root,
         "muscle sharing, times faster",

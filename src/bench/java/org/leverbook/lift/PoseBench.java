@@ -32,10 +32,11 @@ import org.openjdk.jmh.annotations.State;
 /**
  * The start of every lift of the library by people drawn from the survey: the whole body in space,
  * within the ranges of its joints. The baseline is a general library's least squares (no ranges)
- * for the lesson's smallest pose alone: shank, thigh and trunk in a plane, three conditions.
+ * for the lesson's smallest pose alone: shank, thigh and trunk in a plane, three conditions. Each
+ * call is timed by itself, so that the median over lifts and people can be told.
  */
 @State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 public class PoseBench {
 
