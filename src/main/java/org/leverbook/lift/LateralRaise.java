@@ -60,8 +60,10 @@ public final class LateralRaise extends Lift<LateralRaise>
     p.exactlyRadians(JointId.ELBOW, "flexion", p.angle(Setting.ELBOW_BEND, 15));
     double up = p.angle(Setting.RAISE, 90);
     double raised = p.between(Math.toRadians(8), up);
-    p.usually(JointId.SHOULDER, "flexion", p.between(-8, 10), 0.3);
-    p.usually(JointId.SHOULDER, "abduction", Math.toDegrees(raised), Posture.EASY);
+    // Out to the side of the world, however the trunk leans: else the arm's height leaves two ways.
+    double lean = Math.toDegrees(p.angle(Setting.TRUNK_LEAN, 2));
+    p.usually(JointId.SHOULDER, "flexion", lean + p.between(0, 10), 0.3);
+    p.usually(JointId.SHOULDER, "abduction", Math.toDegrees(raised), 0.3);
     p.usually(JointId.SHOULDER, "rotation", 10, 0.3);
     p.exactly(JointId.FOREARM, "rotation", 80);
     Hands.armsRaised(p, raised);

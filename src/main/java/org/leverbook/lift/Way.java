@@ -42,8 +42,10 @@ final class Way {
   /** The share of the trunk's lean that the neck gives back: common practice, no source. */
   private static final double NECK_GIVES = 0.4;
 
-  /** Lying down there is no looking ahead, radians. */
-  private static final double MOST_LEAN = Math.toRadians(85);
+  /** Lying down there is no looking ahead, radians; on the way there, ever less. */
+  private static final double LYING = Math.toRadians(90);
+
+  private static final double LOOKS_AHEAD = Math.toRadians(70);
 
   private static final int MOST_ROUNDS = 30;
 
@@ -176,7 +178,8 @@ final class Way {
   private static void look(Statements said, Placement where) {
     Vector3D up = where.frame(where.tree().indexOf("T1")).y();
     double lean = Math.atan2(up.getX(), up.getY());
-    double back = Math.abs(lean) > MOST_LEAN ? 0 : NECK_GIVES * lean;
+    double part = (LYING - Math.abs(lean)) / (LYING - LOOKS_AHEAD);
+    double back = NECK_GIVES * lean * Math.max(0, Math.min(1, part));
     said.usually("neck flexion", -back, Posture.FIRM);
   }
 

@@ -28,9 +28,9 @@ class SmoothSettingsTest {
   /**
    * Of neighbours, so many may be apart: where a knee or a girdle meets the end of its range the
    * best posture turns sharply, and in a few far settings another posture becomes the better one.
-   * Found: 0.07 % of 15,000.
+   * Found: 3 of 7,000.
    */
-  private static final double MAY_JUMP = 0.002;
+  private static final double MAY_JUMP = 0.001;
 
   @Test
   void no_joint_jumps_from_one_value_of_a_setting_to_the_next() {
