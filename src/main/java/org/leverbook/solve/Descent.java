@@ -42,7 +42,7 @@ final class Descent {
   private final double[] curved;
   private final double[] scale;
   private final double[] pulls;
-  private final double[][] factor;
+  private final Elimination equations;
   private final double[] step;
   private final double[] shift;
   private final double[] slope;
@@ -73,7 +73,7 @@ final class Descent {
     normal = new double[n * n];
     curved = new double[n * n];
     pulls = new double[rows];
-    factor = new double[n][n + 1];
+    equations = new Elimination(n);
     scale = new double[n];
     step = new double[n];
     shift = new double[rows];
@@ -379,13 +379,10 @@ final class Descent {
     return count - 1;
   }
 
-  /**
-   * Solves the damped equations of the open unknowns by elimination without exchange, the right
-   * side as a last column: false where the matrix is not positive definite.
-   */
+  /** The damped equations of the open unknowns; false where the matrix is not positive definite. */
   private boolean solve(double[] matrix, int count, double damping) {
     for (int a = 0; a < count; a++) {
-      double[] row = factor[a];
+      double[] row = equations.row(a);
       int column = open[a];
       double own = matrix[column * n + column];
       row[a] = own + damping * (scale[column] + damping * Math.abs(own));
@@ -394,52 +391,7 @@ final class Descent {
       }
       row[count] = -slope[column];
     }
-    int a = 0;
-    for (; a + 1 < count; a += 2) {
-      double[] row = factor[a];
-      double[] below = factor[a + 1];
-      if (!(row[a] > 0)) {
-        return false;
-      }
-      eliminate(row, below, a + 1, count + 1, row[a + 1] / row[a]);
-      if (!(below[a + 1] > 0)) {
-        return false;
-      }
-      double one = 1 / row[a];
-      double other = 1 / below[a + 1];
-      for (int i = a + 2; i < count; i++) {
-        if (row[i] != 0 || below[i] != 0) {
-          eliminate(row, below, factor[i], i, count + 1, row[i] * one, below[i] * other);
-        }
-      }
-    }
-    if (a < count && !(factor[a][a] > 0)) {
-      return false;
-    }
-    for (a = count - 1; a >= 0; a--) {
-      double[] row = factor[a];
-      double sum = row[count];
-      for (int k = a + 1; k < count; k++) {
-        sum -= row[k] * step[k];
-      }
-      step[a] = sum / row[a];
-    }
-    return true;
-  }
-
-  /** One row less a part of another; apart, and each row an array, so that it runs in parallel. */
-  private static void eliminate(double[] from, double[] to, int first, int end, double part) {
-    for (int k = first; k < end; k++) {
-      to[k] -= part * from[k];
-    }
-  }
-
-  /** One row less parts of two others: what is loaded and stored once serves both. */
-  private static void eliminate(
-      double[] one, double[] other, double[] to, int first, int end, double part, double second) {
-    for (int k = first; k < end; k++) {
-      to[k] -= part * one[k] + second * other[k];
-    }
+    return equations.solve(count, step);
   }
 
   /** Takes the step; the largest part of it. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.load.Force;
-import org.leverbook.pose.Kinematics;
+import org.leverbook.pose.ForceSums;
 import org.leverbook.pose.Placement;
 
 /**
@@ -51,7 +51,7 @@ public final class NetLoads {
       add(loads.sums[loads.sources.indexOf(force.source())], force);
     }
     for (double[] sum : loads.sums) {
-      Kinematics.gather(where.tree().flat(), sum);
+      ForceSums.gather(where.tree().flat(), sum);
     }
     return loads;
   }
@@ -59,7 +59,7 @@ public final class NetLoads {
   private static void add(double[] sums, Force force) {
     Vector3D at = force.point();
     Vector3D push = force.force();
-    Kinematics.add(
+    ForceSums.add(
         sums,
         force.segment(),
         at.getX(),

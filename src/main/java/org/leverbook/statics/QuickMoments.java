@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Gravity;
+import org.leverbook.pose.ForceSums;
 import org.leverbook.pose.Kinematics;
 import org.leverbook.pose.Pose;
 
@@ -66,7 +67,7 @@ public final class QuickMoments {
    */
   public void push(
       int segment, double x, double y, double z, double forceX, double forceY, double forceZ) {
-    Kinematics.add(sums, segment, x, y, z, forceX, forceY, forceZ);
+    ForceSums.add(sums, segment, x, y, z, forceX, forceY, forceZ);
   }
 
   /**
@@ -85,7 +86,7 @@ public final class QuickMoments {
 
   /** Sums up over everything distal to each joint. Call once, after the last force. */
   public void gather() {
-    Kinematics.gather(kinematics.tree().flat(), sums);
+    ForceSums.gather(kinematics.tree().flat(), sums);
     kinematics.aboutCentres(sums, moments);
   }
 
