@@ -1,5 +1,7 @@
 package org.leverbook.solve;
 
+import java.util.Arrays;
+
 /**
  * Least squares within bounds: finds unknowns x with low ≤ x ≤ high that make
  *
@@ -85,15 +87,13 @@ final class Descent {
 
   /** Forgets the shifts. */
   void begin() {
-    java.util.Arrays.fill(shift, 0);
+    Arrays.fill(shift, 0);
     steps = 0;
   }
 
   /** Takes what the conditions still miss into their shifts. */
   void shift() {
-    for (int r = 0; r < problem.conditions; r++) {
-      shift[r] += residuals[r];
-    }
+    Arrays.setAll(shift, r -> r < problem.conditions ? shift[r] + residuals[r] : 0);
   }
 
   /** The pull of each condition: its shift times the strength. */
@@ -193,7 +193,8 @@ final class Descent {
     linearise(x);
     boolean far = worst() > FAR;
     if (!far) {
-      curve();
+      System.arraycopy(normal, 0, curved, 0, normal.length);
+      problem.curve(pulls, curved);
     }
     int count = freeOnes(x);
     while (damping < MOST_DAMPING) {
@@ -278,7 +279,7 @@ final class Descent {
   /** Gradient and normal matrix (its lower half). */
   private void linearise(double[] x) {
     problem.slopes();
-    java.util.Arrays.fill(normal, 0);
+    Arrays.fill(normal, 0);
     for (int i = 0; i < n; i++) {
       double k = problem.stiffness[i] * problem.stiffness[i];
       gradient[i] = k * (x[i] - problem.usual[i]);
@@ -308,12 +309,6 @@ final class Descent {
     }
   }
 
-  /** The exact second derivatives beside the normal matrix. */
-  private void curve() {
-    System.arraycopy(normal, 0, curved, 0, normal.length);
-    problem.curve(pulls, curved);
-  }
-
   private int freeOnes(double[] x) {
     int count = 0;
     for (int i = 0; i < n; i++) {
@@ -335,7 +330,7 @@ final class Descent {
   private boolean bounded(double[] matrix, double[] x, int freeAtFirst, double damping) {
     int count = freeAtFirst;
     System.arraycopy(gradient, 0, slope, 0, n);
-    java.util.Arrays.fill(move, 0);
+    Arrays.fill(move, 0);
     System.arraycopy(free, 0, open, 0, count);
     while (count > 0) {
       if (!solve(matrix, count, damping)) {
