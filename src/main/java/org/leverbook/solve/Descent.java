@@ -152,7 +152,9 @@ final class Descent {
    * @param x the unknowns, in place
    */
   void start(double[] x) {
-    clip(x);
+    for (int i = 0; i < n; i++) {
+      x[i] = Math.max(problem.low[i], Math.min(problem.high[i], x[i]));
+    }
     astray = false;
     at = x;
     problem.residuals(x, residuals);
@@ -250,12 +252,6 @@ final class Descent {
       if (step(x) < smallStep) {
         return;
       }
-    }
-  }
-
-  private void clip(double[] x) {
-    for (int i = 0; i < n; i++) {
-      x[i] = Math.max(problem.low[i], Math.min(problem.high[i], x[i]));
     }
   }
 
