@@ -1,13 +1,14 @@
 package org.leverbook.display;
 
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 import org.leverbook.quantity.Refused;
 
@@ -76,7 +77,11 @@ public final class OutputFolder {
     Path draft = parent.resolve(".writing-" + UUID.randomUUID() + ".tmp");
     try {
       Files.createDirectories(parent);
-      Files.write(draft, bytes, StandardOpenOption.CREATE_NEW);
+      // Not Files.write: it refuses on an interrupted thread, and what was done before a stop is
+      // to be saved all the same.
+      try (OutputStream out = new FileOutputStream(draft.toFile())) {
+        out.write(bytes);
+      }
       moveInto(target, draft);
       return target;
     } catch (IOException e) {

@@ -1,9 +1,9 @@
 package org.leverbook.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
-import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
@@ -87,20 +87,19 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
               pairs,
               MOST_PAIRS));
     }
-    List<Cell> cells =
-        IntStream.range(0, (int) pairs)
-            .parallel()
-            .mapToObj(
-                i -> {
-                  int slow = i / second.values();
-                  int fast = i % second.values();
-                  return Cell.of(
-                      first.value(slow),
-                      second.value(fast),
-                      Attempt.at(
-                          () -> positions.apply(first.quantity(slow), second.quantity(fast))));
-                })
-            .toList();
+    List<Cell> cells = new ArrayList<>();
+    Many.each(
+        "grid over " + first.name() + " and " + second.name(),
+        (int) pairs,
+        i -> {
+          int slow = i / second.values();
+          int fast = i % second.values();
+          return Cell.of(
+              first.value(slow),
+              second.value(fast),
+              Attempt.at(() -> positions.apply(first.quantity(slow), second.quantity(fast))));
+        },
+        (i, cell) -> cells.add(cell));
     return new Grid<>(first, second, positions, cells);
   }
 

@@ -3,7 +3,6 @@ package org.leverbook.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
@@ -80,15 +79,15 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       Function<Quantity<Q>, Position> position) {
     Span<Q> span = Span.of(name, from, to, values);
     Ask.present("lambda", position, "h -> pull.hipHeight(h).start()");
-    List<Row> rows =
-        IntStream.range(0, values)
-            .parallel()
-            .mapToObj(
-                i -> {
-                  Attempt tried = Attempt.at(() -> position.apply(span.quantity(i)));
-                  return new Row(span.value(i), tried.position(), tried.reason());
-                })
-            .toList();
+    List<Row> rows = new ArrayList<>();
+    Many.each(
+        "sweep over " + name,
+        values,
+        i -> {
+          Attempt tried = Attempt.at(() -> position.apply(span.quantity(i)));
+          return new Row(span.value(i), tried.position(), tried.reason());
+        },
+        (i, row) -> rows.add(row));
     return new Sweep(name, span.symbol(), rows);
   }
 
