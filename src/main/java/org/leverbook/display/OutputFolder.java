@@ -71,22 +71,50 @@ public final class OutputFolder {
    * @throws Refused if the disk says no
    */
   public static Path write(String name, byte[] bytes) {
+    return write(name, out -> out.write(bytes));
+  }
+
+  /** Fills a file. */
+  @FunctionalInterface
+  public interface Filling {
+
+    /**
+     * Writes the content.
+     *
+     * @param out where to
+     * @throws IOException if the disk says no
+     */
+    void fill(OutputStream out) throws IOException;
+  }
+
+  /**
+   * Writes a file bit by bit; under its name it appears when it is whole.
+   *
+   * @param name a file name
+   * @param filling writes the content; what it throws leaves no file behind
+   * @return where it was written
+   * @throws Refused if the disk says no
+   */
+  public static Path write(String name, Filling filling) {
     Path target = resolve(name);
     Path parent = target.toAbsolutePath().getParent();
     // Not a temporary file of the system's making: those are closed to every other user.
     Path draft = parent.resolve(".writing-" + UUID.randomUUID() + ".tmp");
     try {
       Files.createDirectories(parent);
-      // Not Files.write: it refuses on an interrupted thread, and what was done before a stop is
-      // to be saved all the same.
+      // Not Files.newOutputStream: it refuses on an interrupted thread, and what was done before a
+      // stop is to be saved all the same.
       try (OutputStream out = new FileOutputStream(draft.toFile())) {
-        out.write(bytes);
+        filling.fill(out);
       }
       moveInto(target, draft);
       return target;
     } catch (IOException e) {
       discard(draft);
       throw new Refused("Could not write " + target + ": " + e + ". Nothing was changed there.", e);
+    } catch (RuntimeException | Error e) {
+      discard(draft);
+      throw e;
     }
   }
 

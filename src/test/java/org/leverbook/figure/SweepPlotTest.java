@@ -21,6 +21,7 @@ import org.leverbook.load.Barbell;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 import org.leverbook.study.Sweep;
+import org.leverbook.study.SweepRow;
 
 class SweepPlotTest {
 
@@ -48,7 +49,7 @@ class SweepPlotTest {
     XYSeries knee = chart.getSeries("knee (each side)");
     assertThat(sweep.held()).isEqualTo(12);
     for (int i = 0; i < sweep.rows().size(); i++) {
-      Sweep.Row row = sweep.rows().get(i);
+      SweepRow row = sweep.rows().get(i);
       assertThat(knee.getXData()[i]).isEqualTo(row.value());
       if (row.held()) {
         assertThat(knee.getYData()[i]).isEqualTo(row.position().moment(JointId.KNEE).signed());
