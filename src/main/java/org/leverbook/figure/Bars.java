@@ -27,6 +27,7 @@ final class Bars {
 
   private Bars() {}
 
+  /** The plot. */
   static Picture picture(Sweep sweep, List<JointId> joints, FigureStyle style) {
     List<String> notes = new ArrayList<>();
     CategoryChart chart = chart(sweep, joints, style);
@@ -91,7 +92,8 @@ final class Bars {
     return moments;
   }
 
-  private static boolean isNumbered(Sweep sweep) {
+  /** Whether the bars bear numbers, because their names are too long to stand side by side. */
+  static boolean isNumbered(Sweep sweep) {
     int longest = sweep.rows().stream().mapToInt(row -> row.name().length()).max().orElse(0);
     return longest * sweep.rows().size() > MOST_LETTERS;
   }

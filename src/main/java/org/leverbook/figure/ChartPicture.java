@@ -56,7 +56,8 @@ record ChartPicture(
       List<AxesChart<?, ?>> row = charts.subList(i, Math.min(charts.size(), i + across));
       width = Math.max(width, row.stream().mapToInt(AxesChart::getWidth).sum());
     }
-    return width;
+    // Single charts bring their own margin.
+    return charts.size() == 1 ? width : width + (int) MARGIN;
   }
 
   int height() {

@@ -50,7 +50,10 @@ final class HeatMaps {
   private HeatMaps() {}
 
   static Picture picture(Grid<?, ?> grid, JointId joint, FigureStyle style) {
-    return new ChartPicture(chart(grid, joint, style), notes(grid, grid.reasons(), joint), style);
+    HeatMapChart chart = chart(grid, joint, style);
+    Cell first = grid.cells().stream().filter(Cell::held).findFirst().orElseThrow();
+    List<String> notes = notes(grid.at(first), grid.pair(first), grid.reasons(), joint);
+    return new ChartPicture(chart, notes, style);
   }
 
   static HeatMapChart chart(Grid<?, ?> grid, JointId joint, FigureStyle style) {
@@ -193,10 +196,8 @@ final class HeatMaps {
   }
 
   /** What stands below: an example of the grid, what is missing, the caution. */
-  static List<String> notes(Grid<?, ?> grid, List<String> reasons, JointId joint) {
+  static List<String> notes(Position position, String at, List<String> reasons, JointId joint) {
     List<String> notes = new ArrayList<>();
-    Cell first = grid.cells().stream().filter(Cell::held).findFirst().orElseThrow();
-    Position position = grid.at(first);
     String things =
         Stream.concat(
                 position.loads().stream().filter(l -> l.mass() > 0).map(Load::description),
@@ -205,7 +206,7 @@ final class HeatMaps {
     notes.add(
         Caption.capital(position.name())
             + ". At "
-            + grid.pair(first)
+            + at
             + ": "
             + position.body().person().text()
             + (things.isEmpty() ? "; nothing held." : "; " + things + "."));

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -12,7 +11,6 @@ import org.leverbook.body.JointId;
 import org.leverbook.display.Picture;
 import org.leverbook.quantity.Refused;
 import org.leverbook.study.Cell;
-import org.leverbook.study.Grid;
 import org.leverbook.study.GridOfThree;
 
 /** A grid of three quantities as small maps side by side, all in one scale of colours. */
@@ -50,10 +48,7 @@ final class MapRows {
     }
     String title =
         String.format(
-            Locale.ROOT,
-            "Moment (N·m): %s, by %s; positive: the resistance flexes",
-            JointNames.of(joint),
-            grid.first().name());
+            Locale.ROOT, "Moment (N·m): %s; positive: the resistance flexes", JointNames.of(joint));
     return new ChartPicture(title, maps, Math.min(ACROSS, maps.size()), notes(grid, joint), style);
   }
 
@@ -92,12 +87,8 @@ final class MapRows {
               grid.first().values(),
               grid.first().name()));
     }
-    Grid<?, ?> fullest =
-        IntStream.range(0, grid.first().values())
-            .<Grid<?, ?>>mapToObj(grid::slice)
-            .max(Comparator.comparingLong(Grid::held))
-            .orElseThrow();
-    notes.addAll(HeatMaps.notes(fullest, grid.reasons(), joint));
+    Cell first = grid.cells().stream().filter(Cell::held).findFirst().orElseThrow();
+    notes.addAll(HeatMaps.notes(grid.at(first), grid.words(first), grid.reasons(), joint));
     return notes;
   }
 }

@@ -63,7 +63,8 @@ final class SweepNotes {
 
   private static String at(Sweep sweep, SweepRow row) {
     if (sweep.named()) {
-      return row.name();
+      boolean numbered = Bars.isNumbered(sweep);
+      return sweep.name() + " " + (numbered ? String.format("%.0f", row.value()) : row.name());
     }
     String gap = sweep.unit().isEmpty() || sweep.unit().equals("°") ? "" : " ";
     return String.format(Locale.ROOT, "%.1f%s%s", row.value(), gap, sweep.unit());

@@ -162,6 +162,16 @@ public final class GridOfThree<A extends Quantity<A>, B extends Quantity<B>, C e
         "lambda's position", positions.at(firstValue, secondValue, thirdValue), "pull.start()");
   }
 
+  /** The position of a cell, computed anew. */
+  public Position at(Cell cell) {
+    int index = cells.indexOf(cell);
+    if (index < 0) {
+      throw new Refused("This cell belongs to another grid.");
+    }
+    int[] places = Places.of(index, second, third);
+    return at(first.quantity(places[0]), second.quantity(places[1]), third.quantity(places[2]));
+  }
+
   /**
    * How many cells could be held.
    *

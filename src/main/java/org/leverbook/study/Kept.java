@@ -10,7 +10,7 @@ import org.leverbook.statics.JointMoment;
 import org.leverbook.statics.Position;
 
 /**
- * What is kept of a position when it is let go: the numbers at every joint, some 700 bytes, so that
+ * What is kept of a position when it is let go: the numbers at every joint, some 900 bytes, so that
  * a hundred thousand fit where a few thousand positions would.
  */
 final class Kept {

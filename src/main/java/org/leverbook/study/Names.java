@@ -80,6 +80,11 @@ final class Names {
     if (line.isEmpty()) {
       return "(no name)";
     }
-    return line.length() <= LONGEST ? line : line.substring(0, LONGEST - 1).strip() + "…";
+    if (line.length() <= LONGEST) {
+      return line;
+    }
+    // What stands in brackets or after a semicolon tells more than a name must.
+    int end = Math.max(line.lastIndexOf(" (", LONGEST), line.lastIndexOf("; ", LONGEST));
+    return end > 0 ? line.substring(0, end) : line.substring(0, LONGEST - 1).strip() + "…";
   }
 }

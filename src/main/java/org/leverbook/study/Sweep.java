@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
-import org.leverbook.body.Side;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Saved;
@@ -178,23 +177,15 @@ public final class Sweep implements Shown {
    *
    * @param joint which; of a paired joint, the right side
    * @return the sweep, its rows in the same order; without those that gave no position
+   * @throws Refused if the joint does not flex
    */
   public Sweep against(JointId joint) {
     Ask.present("joint", joint, "KNEE");
-    List<SweepRow> there = rows.stream().filter(SweepRow::found).toList();
-    List<SweepRow> seen = new ArrayList<>();
-    Many.each(
-        joint.word() + " angles",
-        there.size(),
-        i -> there.get(i).at(flexion(there.get(i).position(), joint)),
-        (i, row) -> seen.add(row));
-    int missing = asked - rows.size() + there.size() - seen.size();
+    List<SweepRow> seen =
+        rows.stream().filter(SweepRow::found).map(row -> row.against(joint)).toList();
+    int missing = asked - rows.size();
     return new Sweep(
         Varied.of(joint.word() + " flexion", "°"), subject, seen, seen.size() + missing);
-  }
-
-  private static double flexion(Position position, JointId joint) {
-    return Math.toDegrees(position.placement().pose().angle(joint, Side.RIGHT, "flexion"));
   }
 
   /**
@@ -255,7 +246,7 @@ public final class Sweep implements Shown {
    */
   public String title() {
     if (subject.isEmpty()) {
-      return "against " + name();
+      return (named() ? "by " : "against ") + name();
     }
     return name().equals("way") ? subject : subject + ", against " + name();
   }

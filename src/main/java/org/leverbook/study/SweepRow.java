@@ -10,32 +10,42 @@ import org.leverbook.statics.Position;
 /** What came of one value of a {@link Sweep}. */
 public final class SweepRow {
 
-  /** Up to so many rows a sweep keeps its positions whole: each holds some hundred kilobytes. */
+  /** Up to so many rows a sweep keeps its positions whole: each holds some 70 kilobytes. */
   static final int KEPT = 500;
 
   private final double value;
   private final String name;
   private final Kept kept;
+  private final Flexions flexions;
   private final Position whole;
   private final Supplier<Position> again;
 
-  private SweepRow(double value, String name, Kept kept, Position whole, Supplier<Position> again) {
+  private SweepRow(
+      double value,
+      String name,
+      Kept kept,
+      Flexions flexions,
+      Position whole,
+      Supplier<Position> again) {
     this.value = value;
     this.name = name;
     this.kept = kept;
+    this.flexions = flexions;
     this.whole = whole;
     this.again = again;
   }
 
   static SweepRow of(double value, String name, int rows, Supplier<Position> positions) {
     Attempt tried = Attempt.at(positions);
-    Position whole = rows <= KEPT ? tried.position() : null;
-    return new SweepRow(value, name, Kept.of(tried), whole, positions);
+    Position found = tried.position();
+    Flexions flexions = found == null ? null : Flexions.of(found);
+    Position whole = rows <= KEPT ? found : null;
+    return new SweepRow(value, name, Kept.of(tried), flexions, whole, positions);
   }
 
-  /** The same position at another value. */
-  SweepRow at(double other) {
-    return new SweepRow(other, "", kept, whole, again);
+  /** The same position against a joint's angle, degrees; there must be one. */
+  SweepRow against(JointId joint) {
+    return new SweepRow(flexions.degrees(joint), "", kept, flexions, whole, again);
   }
 
   /**

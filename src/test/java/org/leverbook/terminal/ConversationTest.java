@@ -125,6 +125,22 @@ class ConversationTest {
   }
 
   @Test
+  void long_work_draws_a_bar_with_the_time_left_and_wipes_it_off() throws Exception {
+    open(Size.of(120, 40));
+    type(
+        "sweep(\"h\", cm(1), cm(2), 400, h -> { java.util.concurrent.locks.LockSupport"
+            + ".parkNanos(10_000_000L); return null; }).rows().size() + 1000\r");
+    await(" of 400, about ");
+    await("\n1400\n");
+
+    assertThat(shown()).containsPattern("\\[=+ +\\] [0-9]+ %  sweep over h: [0-9]+ of 400, about");
+    assertThat(screen.toString(StandardCharsets.UTF_8))
+        .as("wiped off before the value")
+        .containsPattern("\r\u001b\\[K\r\\s*1400");
+    type(CTRL_D);
+  }
+
+  @Test
   void ctrl_c_stops_what_runs_and_keeps_what_was_declared() throws Exception {
     open(Size.of(120, 40));
     type("var kept = 41\r");
