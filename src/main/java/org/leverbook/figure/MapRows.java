@@ -3,6 +3,7 @@ package org.leverbook.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.knowm.xchart.HeatMapChart;
 import org.knowm.xchart.HeatMapChartBuilder;
@@ -27,7 +28,6 @@ final class MapRows {
   private MapRows() {}
 
   static Picture picture(GridOfThree<?, ?, ?> grid, JointId joint, FigureStyle style) {
-    List<Integer> shown = shown(grid);
     double[] moments =
         grid.cells().stream()
             .filter(Cell::held)
@@ -42,6 +42,7 @@ final class MapRows {
               + (grid.cells().isEmpty() ? "" : " The first says: " + grid.cells().get(0).reason()));
     }
     Bands bands = Bands.over(moments[0], moments[moments.length - 1], true);
+    List<Integer> shown = shown(held(grid));
     List<AxesChart<?, ?>> maps = new ArrayList<>();
     for (int i = 0; i < shown.size(); i++) {
       maps.add(map(grid, shown.get(i), joint, bands, i == shown.size() - 1, style));
@@ -52,12 +53,19 @@ final class MapRows {
     return new ChartPicture(title, maps, Math.min(ACROSS, maps.size()), notes(grid, joint), style);
   }
 
-  /** All values of the first quantity, or so many evenly chosen. */
-  private static List<Integer> shown(GridOfThree<?, ?, ?> grid) {
-    int values = grid.first().values();
-    int maps = Math.min(values, MOST_MAPS);
+  /** Values of the first quantity at which something could be held. */
+  private static List<Integer> held(GridOfThree<?, ?, ?> grid) {
+    return IntStream.range(0, grid.first().values())
+        .filter(i -> grid.slice(i).held() > 0)
+        .boxed()
+        .toList();
+  }
+
+  /** All of those, or so many evenly chosen. */
+  private static List<Integer> shown(List<Integer> held) {
+    int maps = Math.min(held.size(), MOST_MAPS);
     return IntStream.range(0, maps)
-        .mapToObj(i -> maps == 1 ? 0 : Math.round(i * (values - 1f) / (maps - 1)))
+        .mapToObj(i -> held.get(maps == 1 ? 0 : Math.round(i * (held.size() - 1f) / (maps - 1))))
         .toList();
   }
 
@@ -78,14 +86,26 @@ final class MapRows {
 
   private static List<String> notes(GridOfThree<?, ?, ?> grid, JointId joint) {
     List<String> notes = new ArrayList<>();
-    if (grid.first().values() > MOST_MAPS) {
+    List<Integer> held = held(grid);
+    if (held.size() > MOST_MAPS) {
       notes.add(
           String.format(
               Locale.ROOT,
               "%d of %d values of %s are drawn.",
               MOST_MAPS,
-              grid.first().values(),
+              held.size(),
               grid.first().name()));
+    }
+    if (held.size() < grid.first().values()) {
+      notes.add(
+          IntStream.range(0, grid.first().values())
+              .filter(i -> !held.contains(i))
+              .mapToObj(i -> grid.first().text(grid.first().value(i)))
+              .collect(
+                  Collectors.joining(
+                      ", ",
+                      "No map where nothing could be held: " + grid.first().name() + " ",
+                      ".")));
     }
     Cell first = grid.cells().stream().filter(Cell::held).findFirst().orElseThrow();
     notes.addAll(HeatMaps.notes(grid.at(first), grid.words(first), grid.reasons(), joint));
