@@ -43,7 +43,16 @@ record Attempt(Position position, String reason) {
     boolean silent = message == null || message.isBlank();
     return "The lambda failed here: "
         + thrown.getClass().getSimpleName()
-        + (silent ? "." : ": " + message.strip().replaceAll("\\s+", " "));
+        + (silent ? "." : ": " + plain(message));
+  }
+
+  /** The JDK's messages name packages, and call a variable whose name is lost "<local1>". */
+  private static String plain(String message) {
+    return message
+        .strip()
+        .replaceAll("\\s+", " ")
+        .replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", "")
+        .replaceAll("\"<local[0-9]+>\"", "it");
   }
 
   boolean held() {

@@ -58,11 +58,14 @@ public class StoppedSweepTest {
     session.evaluate(
         "var start = hinge(person(MALE, kg(85), cm(178))).holding(barbell(kg(60))).start();");
 
-    stopped(
-        "var s = sweep(\"bar\", kg(20), kg(200), 5_000, m -> "
-            + SLOWLY
-            + "start.without(\"bar\").with(barbell(m)); });");
+    Evaluation evaluation =
+        stopped(
+            "var s = sweep(\"bar\", kg(20), kg(200), 5_000, m -> "
+                + SLOWLY
+                + "start.without(\"bar\").with(barbell(m)); });");
 
+    assertThat(evaluation.ok()).isTrue();
+    assertThat(evaluation.notes()).containsExactly("Stopped; what was done until then is kept.");
     int rows = (Integer) value("s.rows().size()");
     assertThat(rows).isBetween(35, 4_900);
     assertThat(value("s.held()")).isEqualTo((long) rows);

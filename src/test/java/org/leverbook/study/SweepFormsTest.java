@@ -210,6 +210,24 @@ class SweepFormsTest {
   }
 
   @Test
+  void what_the_jdk_says_of_a_missing_value_is_told_without_packages() {
+    Sweep sweep =
+        Sweep.over(
+            "h",
+            cm(1),
+            cm(2),
+            2,
+            h -> {
+              Position none = h.getValue().doubleValue() > 0 ? null : pull(h);
+              return none.without("bar");
+            });
+    assertThat(sweep.rows().get(0).reason())
+        .startsWith(
+            "The lambda failed here: NullPointerException: Cannot invoke"
+                + " \"Position.without(String)\" because ");
+  }
+
+  @Test
   void a_range_of_no_steps_or_no_width_or_no_number_is_refused_and_a_falling_one_is_not() {
     assertThatThrownBy(() -> Sweep.over("hip height", cm(60), cm(40), 0, h -> null))
         .isInstanceOf(Refused.class)
