@@ -1,13 +1,14 @@
 package org.leverbook.display;
 
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 import org.leverbook.quantity.Refused;
 
@@ -70,18 +71,50 @@ public final class OutputFolder {
    * @throws Refused if the disk says no
    */
   public static Path write(String name, byte[] bytes) {
+    return write(name, out -> out.write(bytes));
+  }
+
+  /** Fills a file. */
+  @FunctionalInterface
+  public interface Filling {
+
+    /**
+     * Writes the content.
+     *
+     * @param out where to
+     * @throws IOException if the disk says no
+     */
+    void fill(OutputStream out) throws IOException;
+  }
+
+  /**
+   * Writes a file bit by bit; under its name it appears when it is whole.
+   *
+   * @param name a file name
+   * @param filling writes the content; what it throws leaves no file behind
+   * @return where it was written
+   * @throws Refused if the disk says no
+   */
+  public static Path write(String name, Filling filling) {
     Path target = resolve(name);
     Path parent = target.toAbsolutePath().getParent();
     // Not a temporary file of the system's making: those are closed to every other user.
     Path draft = parent.resolve(".writing-" + UUID.randomUUID() + ".tmp");
     try {
       Files.createDirectories(parent);
-      Files.write(draft, bytes, StandardOpenOption.CREATE_NEW);
+      // Not Files.newOutputStream: it refuses on an interrupted thread, and what was done before a
+      // stop is to be saved all the same.
+      try (OutputStream out = new FileOutputStream(draft.toFile())) {
+        filling.fill(out);
+      }
       moveInto(target, draft);
       return target;
     } catch (IOException e) {
       discard(draft);
       throw new Refused("Could not write " + target + ": " + e + ". Nothing was changed there.", e);
+    } catch (RuntimeException | Error e) {
+      discard(draft);
+      throw e;
     }
   }
 

@@ -1,7 +1,5 @@
 package org.leverbook.display;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,8 +19,6 @@ import org.leverbook.quantity.Refused;
  */
 public record Sheet(String title, List<Column> columns, List<List<Object>> rows, List<String> notes)
     implements Shown {
-
-  private static final MathContext FILE_DIGITS = new MathContext(10);
 
   /**
    * A column.
@@ -124,13 +120,13 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
     StringBuilder csv = new StringBuilder();
     List<String> header = new ArrayList<>(columns.stream().map(Column::heading).toList());
     header.add("note");
-    csv.append(line(header));
+    csv.append(Csv.line(header)).append('\n');
     String note = String.join(" ", notes);
     for (List<Object> row : rows) {
-      List<String> cells = new ArrayList<>(row.stream().map(Sheet::inFile).toList());
+      List<Object> cells = new ArrayList<>(row);
       cells.add(note);
       note = "";
-      csv.append(line(cells));
+      csv.append(Csv.line(cells)).append('\n');
     }
     return csv.toString();
   }
@@ -197,23 +193,6 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
       }
     }
     return cells;
-  }
-
-  private static String inFile(Object cell) {
-    if (cell instanceof Double number) {
-      double value = Math.abs(number) < 1e-9 ? 0 : number;
-      BigDecimal digits = new BigDecimal(value).round(FILE_DIGITS).stripTrailingZeros();
-      return digits.toPlainString();
-    }
-    return cell == null ? "" : cell.toString();
-  }
-
-  private static String line(List<String> cells) {
-    return cells.stream().map(Sheet::quoted).collect(Collectors.joining(",", "", "\n"));
-  }
-
-  private static String quoted(String cell) {
-    return cell.matches("(?s).*[,\"\r\n].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
   }
 
   private static String escaped(String text) {

@@ -9,20 +9,32 @@ import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.leverbook.display.Picture;
 
 /**
- * A chart with sentences below it.
+ * Charts side by side, or one, with sentences below.
  *
- * @param chart what XChart paints
- * @param notes below it
- * @param style for background and notes
+ * @param title above all of them; empty where one chart has its own
+ * @param charts what XChart paints; in a row all of one height
+ * @param across how many in a row
+ * @param notes below
+ * @param style for background, title and notes
  */
-record ChartPicture(AxesChart<?, ?> chart, List<String> notes, FigureStyle style)
+record ChartPicture(
+    String title, List<AxesChart<?, ?>> charts, int across, List<String> notes, FigureStyle style)
     implements Picture {
 
   private static final double MARGIN = 28;
 
-  /** Keeps its own copy of the list. */
+  /** What a title above several charts takes. */
+  private static final int HEAD = 44;
+
+  /** Keeps its own copies of the lists. */
   ChartPicture {
+    charts = List.copyOf(charts);
     notes = List.copyOf(notes);
+  }
+
+  /** One chart with its own title. */
+  ChartPicture(AxesChart<?, ?> chart, List<String> notes, FigureStyle style) {
+    this("", List.of(chart), 1, notes, style);
   }
 
   @Override
@@ -37,35 +49,66 @@ record ChartPicture(AxesChart<?, ?> chart, List<String> notes, FigureStyle style
     return RasterPainter.png(width(), height(), style, this::paint);
   }
 
+  /** The widest row of charts. */
   int width() {
-    return chart.getWidth();
+    int width = 0;
+    for (int i = 0; i < charts.size(); i += across) {
+      List<AxesChart<?, ?>> row = charts.subList(i, Math.min(charts.size(), i + across));
+      width = Math.max(width, row.stream().mapToInt(AxesChart::getWidth).sum());
+    }
+    // Single charts bring their own margin.
+    return charts.size() == 1 ? width : width + (int) MARGIN;
   }
 
   int height() {
-    return (int) Math.ceil(chart.getHeight() + lines().size() * leading() + MARGIN / 2);
+    return (int) Math.ceil(bottom() + lines().size() * leading() + MARGIN / 2);
   }
 
-  String title() {
-    return chart.getTitle() == null ? "" : chart.getTitle();
+  /** Where the charts end and the notes begin. */
+  private int bottom() {
+    int rows = (charts.size() + across - 1) / across;
+    return head() + rows * charts.get(0).getHeight();
+  }
+
+  private int head() {
+    return title.isEmpty() ? 0 : HEAD;
+  }
+
+  /** The title for readers who listen. */
+  String told() {
+    String own = charts.get(0).getTitle();
+    return !title.isEmpty() ? title : own == null ? "" : own;
   }
 
   /** For readers who listen. */
   String description() {
-    return chart.getYAxisTitle()
+    return charts.get(0).getYAxisTitle()
         + " against "
-        + chart.getXAxisTitle()
+        + charts.get(0).getXAxisTitle()
         + ". "
         + String.join(" ", notes);
   }
 
-  /** Paints chart and notes in page units. */
+  /** Paints charts and notes in page units. */
   void paint(Graphics2D page) {
-    Graphics2D upper = (Graphics2D) page.create();
-    chart.paint(upper, chart.getWidth(), chart.getHeight());
-    upper.dispose();
+    int x = 0;
+    for (int i = 0; i < charts.size(); i++) {
+      AxesChart<?, ?> chart = charts.get(i);
+      x = i % across == 0 ? 0 : x;
+      Graphics2D part = (Graphics2D) page.create();
+      part.translate(x, head() + i / across * chart.getHeight());
+      chart.paint(part, chart.getWidth(), chart.getHeight());
+      part.dispose();
+      x += chart.getWidth();
+    }
     page.setColor(Color.decode(style.ink()));
-    page.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont((float) style.caption()));
-    double y = chart.getHeight();
+    Font plain = new Font(Font.SANS_SERIF, Font.PLAIN, 1);
+    if (!title.isEmpty()) {
+      page.setFont(plain.deriveFont(Font.BOLD, (float) style.title()));
+      page.drawString(title, (float) MARGIN, (float) (HEAD - style.title() / 2));
+    }
+    page.setFont(plain.deriveFont((float) style.caption()));
+    double y = bottom();
     for (String line : lines()) {
       y += leading();
       page.drawString(line, (float) MARGIN, (float) y);
@@ -85,7 +128,7 @@ record ChartPicture(AxesChart<?, ?> chart, List<String> notes, FigureStyle style
 
   @Override
   public String text() {
-    return "plot: " + title() + "; save it with .save(\"plot\")";
+    return "plot: " + told() + "; save it with .save(\"plot\")";
   }
 
   @Override

@@ -15,6 +15,7 @@ import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
+import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.HeatMapChart;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.knowm.xchart.style.AxesChartStyler;
@@ -45,9 +46,11 @@ final class ChartSvg {
       context.setComment(null);
       context.setPrecision(2);
       List<String> seen = new ArrayList<>();
-      LetterGraphics page = new LetterGraphics(context, () -> texts(picture.chart(), seen));
-      page.setFonts(fonts(picture.chart().getStyler()));
-      listening(picture, seen, () -> picture.paint(page));
+      LetterGraphics page = new LetterGraphics(context, () -> texts(picture, seen));
+      Set<java.awt.Font> fonts = new LinkedHashSet<>();
+      picture.charts().forEach(chart -> fonts.addAll(fonts(chart.getStyler())));
+      page.setFonts(fonts);
+      listening(picture.charts(), seen, () -> picture.paint(page));
       Element root = page.getRoot();
       dress(root, picture);
       return text(root);
@@ -57,14 +60,19 @@ final class ChartSvg {
   }
 
   /** Hears which tick labels XChart makes, since it tells them to nobody else. */
-  private static void listening(ChartPicture picture, List<String> seen, Runnable painting) {
-    AxesChartStyler styler = picture.chart().getStyler();
+  private static void listening(
+      List<AxesChart<?, ?>> charts, List<String> seen, Runnable painting) {
+    if (charts.isEmpty()) {
+      painting.run();
+      return;
+    }
+    AxesChartStyler styler = charts.get(0).getStyler();
     Function<Double, String> x = styler.getXAxisTickLabelsFormattingFunction();
     Function<Double, String> y = styler.getYAxisTickLabelsFormattingFunction();
     try {
       styler.setXAxisTickLabelsFormattingFunction(heard(x, seen));
       styler.setYAxisTickLabelsFormattingFunction(heard(y, seen));
-      painting.run();
+      listening(charts.subList(1, charts.size()), seen, painting);
     } finally {
       styler.setXAxisTickLabelsFormattingFunction(x);
       styler.setYAxisTickLabelsFormattingFunction(y);
@@ -81,14 +89,19 @@ final class ChartSvg {
         };
   }
 
-  private static Set<String> texts(AxesChart<?, ?> chart, List<String> seen) {
+  private static Set<String> texts(ChartPicture picture, List<String> seen) {
     Set<String> texts = new LinkedHashSet<>(seen);
-    texts.add(chart.getTitle());
-    texts.add(chart.getXAxisTitle());
-    texts.add(chart.getYAxisTitle());
-    chart.getSeriesCollection().forEach(series -> texts.add(series.getLabel()));
-    if (chart instanceof HeatMapChart map) {
-      texts.addAll(HeatMaps.texts(map));
+    for (AxesChart<?, ?> chart : picture.charts()) {
+      texts.add(chart.getTitle());
+      texts.add(chart.getXAxisTitle());
+      texts.add(chart.getYAxisTitle());
+      chart.getSeriesCollection().forEach(series -> texts.add(series.getLabel()));
+      if (chart instanceof HeatMapChart map) {
+        texts.addAll(HeatMaps.texts(map));
+      }
+      if (chart instanceof CategoryChart bars) {
+        texts.addAll(Bars.texts(bars));
+      }
     }
     texts.removeIf(text -> text == null || text.isBlank());
     return texts;
@@ -124,7 +137,7 @@ final class ChartSvg {
     paper.setAttribute("stroke", "none");
     root.insertBefore(paper, root.getFirstChild());
     root.insertBefore(told(document, "desc", picture.description()), paper);
-    root.insertBefore(told(document, "title", picture.title()), root.getFirstChild());
+    root.insertBefore(told(document, "title", picture.told()), root.getFirstChild());
   }
 
   private static Element told(Document document, String name, String text) {

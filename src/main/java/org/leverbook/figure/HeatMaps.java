@@ -39,6 +39,9 @@ final class HeatMaps {
   private static final int MOST_NUMBERED_UP = 20;
   private static final int MOST_LABELS = 14;
 
+  /** The same where several maps share a page. */
+  private static final int MOST_IN_SMALL = 6;
+
   /** Too small to be written in whole numbers, N·m. */
   private static final double NEARLY_NOTHING = 0.5;
 
@@ -47,7 +50,10 @@ final class HeatMaps {
   private HeatMaps() {}
 
   static Picture picture(Grid<?, ?> grid, JointId joint, FigureStyle style) {
-    return new ChartPicture(chart(grid, joint, style), notes(grid, joint), style);
+    HeatMapChart chart = chart(grid, joint, style);
+    Cell first = grid.cells().stream().filter(Cell::held).findFirst().orElseThrow();
+    List<String> notes = notes(grid.at(first), grid.pair(first), grid.reasons(), joint);
+    return new ChartPicture(chart, notes, style);
   }
 
   static HeatMapChart chart(Grid<?, ?> grid, JointId joint, FigureStyle style) {
@@ -61,38 +67,65 @@ final class HeatMaps {
       throw new Refused(
           "There is nothing to plot: none of the "
               + grid.cells().size()
-              + " positions could be held. The first says: "
-              + grid.cells().get(0).reason());
+              + " positions could be held."
+              + (grid.cells().isEmpty() ? "" : " The first says: " + grid.cells().get(0).reason()));
     }
     boolean numbered =
         grid.second().values() <= MOST_NUMBERED_ACROSS && grid.first().values() <= MOST_NUMBERED_UP;
     Bands bands = Bands.over(moments[0], moments[moments.length - 1], numbered);
+    String title = "Moment (N·m): " + JointNames.of(joint) + "; positive: the resistance flexes";
+    HeatMapChartBuilder page = new HeatMapChartBuilder().width(WIDTH).height(HEIGHT).title(title);
+    HeatMapChart[] made = new HeatMapChart[1];
+    Fonts.needed(() -> made[0] = map(page, grid, joint, bands, numbered, style));
+    return made[0];
+  }
+
+  /**
+   * One of several maps of one scale.
+   *
+   * @param page its size and title
+   * @param withScale whether the scale of colours stands beside it
+   */
+  static HeatMapChart small(
+      HeatMapChartBuilder page,
+      Grid<?, ?> grid,
+      JointId joint,
+      Bands bands,
+      boolean withScale,
+      FigureStyle style) {
+    boolean numbered =
+        grid.second().values() <= MOST_IN_SMALL && grid.first().values() <= MOST_IN_SMALL;
     HeatMapChart[] made = new HeatMapChart[1];
     Fonts.needed(
         () -> {
-          made[0] =
-              new HeatMapChartBuilder()
-                  .width(WIDTH)
-                  .height(HEIGHT)
-                  .title(
-                      "Moment (N·m): " + JointNames.of(joint) + "; positive: the resistance flexes")
-                  .xAxisTitle(grid.second().heading())
-                  .yAxisTitle(grid.first().heading())
-                  .build();
-          styled(made[0].getStyler(), style, bands, numbered);
-          HeatMapSeries series =
-              made[0].addSeries(
-                  JointNames.of(joint),
-                  labels(grid.second()),
-                  labels(grid.first()),
-                  cells(grid, joint));
-          series.setMin(bands.low()).setMax(bands.high());
+          made[0] = map(page, grid, joint, bands, numbered, style);
+          HeatMapStyler styler = made[0].getStyler();
+          styler.setLegendVisible(withScale);
+          styler.setXAxisMaxLabelCount(MOST_IN_SMALL);
+          styler.setChartTitleFont(styler.getAxisTitleFont().deriveFont(Font.BOLD));
         });
     return made[0];
   }
 
+  private static HeatMapChart map(
+      HeatMapChartBuilder page,
+      Grid<?, ?> grid,
+      JointId joint,
+      Bands bands,
+      boolean numbered,
+      FigureStyle style) {
+    HeatMapChart chart =
+        page.xAxisTitle(grid.second().heading()).yAxisTitle(grid.first().heading()).build();
+    styled(chart.getStyler(), style, bands, numbered);
+    HeatMapSeries series =
+        chart.addSeries(
+            JointNames.of(joint), labels(grid.second()), labels(grid.first()), cells(grid, joint));
+    series.setMin(bands.low()).setMax(bands.high());
+    return chart;
+  }
+
   /** What is nearly nothing is nothing: rounding alone must not change colours. */
-  private static double shown(Cell cell, JointId joint) {
+  static double shown(Cell cell, JointId joint) {
     double moment = cell.moment(joint);
     return Math.abs(moment) < NEARLY_NOTHING ? 0 : moment;
   }
@@ -162,10 +195,9 @@ final class HeatMaps {
     return texts;
   }
 
-  private static List<String> notes(Grid<?, ?> grid, JointId joint) {
+  /** What stands below: an example of the grid, what is missing, the caution. */
+  static List<String> notes(Position position, String at, List<String> reasons, JointId joint) {
     List<String> notes = new ArrayList<>();
-    Cell first = grid.cells().stream().filter(Cell::held).findFirst().orElseThrow();
-    Position position = grid.at(first);
     String things =
         Stream.concat(
                 position.loads().stream().filter(l -> l.mass() > 0).map(Load::description),
@@ -174,14 +206,13 @@ final class HeatMaps {
     notes.add(
         Caption.capital(position.name())
             + ". At "
-            + grid.pair(first)
+            + at
             + ": "
             + position.body().person().text()
             + (things.isEmpty() ? "; nothing held." : "; " + things + "."));
     if (joint.paired()) {
       notes.add("The moment is of one side, the one where it is greater.");
     }
-    List<String> reasons = grid.reasons();
     if (!reasons.isEmpty()) {
       notes.add("Empty fields have no position.");
       notes.addAll(reasons);

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
+import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.HeatMapChart;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
@@ -19,6 +20,7 @@ import org.leverbook.display.Picture;
 import org.leverbook.quantity.Refused;
 import org.leverbook.study.Grid;
 import org.leverbook.study.Sweep;
+import org.leverbook.study.SweepRow;
 
 /**
  * The moments of a sweep or a grid as an XChart chart, for those who want to restyle it.
@@ -77,7 +79,22 @@ public final class Plots {
     return new ChartPicture(chart, List.of(notes), FigureStyle.PRINT);
   }
 
+  /**
+   * The moments of a sweep over named things as bars, a colour for each joint.
+   *
+   * @param sweep over a list of things
+   * @param joints which joints; those of {@code sweep.plot()} when none are named
+   * @return the chart; {@link #picture} makes it a picture
+   * @throws Refused if nothing could be held
+   */
+  public static CategoryChart bars(Sweep sweep, JointId... joints) {
+    return Bars.chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.PRINT);
+  }
+
   static Picture picture(Sweep sweep, List<JointId> joints, FigureStyle style) {
+    if (sweep.named()) {
+      return Bars.picture(sweep, joints, style);
+    }
     return new ChartPicture(chart(sweep, joints, style), SweepNotes.of(sweep, joints), style);
   }
 
@@ -88,13 +105,12 @@ public final class Plots {
 
   private static XYChart chart(Sweep sweep, List<JointId> asked, FigureStyle style) {
     List<JointId> joints = asked.stream().distinct().toList();
-    if (sweep.held() == 0) {
+    if (sweep.named()) {
       throw new Refused(
-          "There is nothing to plot: none of the "
-              + sweep.rows().size()
-              + " positions could be held. The first says: "
-              + sweep.rows().get(0).reason());
+          "A sweep over named things is plotted as bars: take Plots.bars(sweep) instead of"
+              + " Plots.chart(sweep).");
     }
+    plottable(sweep);
     XYChart[] made = new XYChart[1];
     Fonts.needed(
         () -> {
@@ -102,7 +118,7 @@ public final class Plots {
               new XYChartBuilder()
                   .width(WIDTH)
                   .height(HEIGHT)
-                  .title("Moment against " + sweep.name())
+                  .title("Moment " + sweep.title())
                   .xAxisTitle(
                       sweep.unit().isEmpty()
                           ? sweep.name()
@@ -121,15 +137,25 @@ public final class Plots {
     return made[0];
   }
 
+  /** Refuses to plot where nothing could be held. */
+  static void plottable(Sweep sweep) {
+    if (sweep.held() == 0) {
+      throw new Refused(
+          "There is nothing to plot: none of the "
+              + sweep.rows().size()
+              + " positions could be held."
+              + (sweep.rows().isEmpty() ? "" : " The first says: " + sweep.rows().get(0).reason()));
+    }
+  }
+
   /** The whole range that was asked for, so that gaps at its ends show too; zero always seen. */
   private static void spanned(XYChart chart, Sweep sweep, List<JointId> joints) {
-    double[] values = sweep.rows().stream().mapToDouble(Sweep.Row::value).sorted().toArray();
+    double[] values = sweep.rows().stream().mapToDouble(SweepRow::value).sorted().toArray();
     chart.getStyler().setXAxisMin(values[0]).setXAxisMax(values[values.length - 1]);
     double[] moments =
         sweep.rows().stream()
-            .filter(Sweep.Row::held)
-            .flatMapToDouble(
-                row -> joints.stream().mapToDouble(j -> row.position().moment(j).signed()))
+            .filter(SweepRow::held)
+            .flatMapToDouble(row -> joints.stream().mapToDouble(j -> row.moment(j)))
             .sorted()
             .toArray();
     double low = Math.min(0, moments[0]);
@@ -156,12 +182,10 @@ public final class Plots {
   }
 
   private static void series(XYChart chart, Sweep sweep, JointId joint, FigureStyle.Accent accent) {
-    double[] x = sweep.rows().stream().mapToDouble(Sweep.Row::value).toArray();
+    double[] x = sweep.rows().stream().mapToDouble(SweepRow::value).toArray();
     // XChart breaks its line where a value is NaN; no other value of ours is ever NaN.
     double[] y =
-        sweep.rows().stream()
-            .mapToDouble(r -> r.held() ? r.position().moment(joint).signed() : Double.NaN)
-            .toArray();
+        sweep.rows().stream().mapToDouble(r -> r.held() ? r.moment(joint) : Double.NaN).toArray();
     XYSeries series = chart.addSeries(JointNames.of(joint), x, y);
     Color colour = Color.decode(accent.colour());
     series.setLineColor(colour);

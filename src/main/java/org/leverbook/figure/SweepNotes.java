@@ -8,6 +8,7 @@ import org.leverbook.body.JointId;
 import org.leverbook.display.Caution;
 import org.leverbook.study.Gap;
 import org.leverbook.study.Sweep;
+import org.leverbook.study.SweepRow;
 
 /** What stands below the plot of a sweep. */
 final class SweepNotes {
@@ -16,7 +17,7 @@ final class SweepNotes {
 
   static List<String> of(Sweep sweep, List<JointId> joints) {
     List<String> notes = new ArrayList<>();
-    Sweep.Row first = sweep.rows().stream().filter(Sweep.Row::held).findFirst().orElseThrow();
+    SweepRow first = sweep.rows().stream().filter(SweepRow::held).findFirst().orElseThrow();
     String loads =
         first.position().loads().stream()
             .filter(l -> l.mass() > 0)
@@ -25,26 +26,27 @@ final class SweepNotes {
     notes.add(
         Caption.capital(first.position().name())
             + ". At "
-            + at(sweep, first.value())
+            + at(sweep, first)
             + ": "
             + first.position().body().person().text()
             + (loads.isEmpty() ? "; nothing held." : "; " + loads + "."));
     if (joints.stream().anyMatch(JointId::paired)) {
       notes.add("Moments of paired joints are of one side.");
     }
+    notes.addAll(sweep.notes());
     notes.addAll(gaps(sweep));
     notes.add(Caution.TEXT);
     return notes;
   }
 
   private static List<String> gaps(Sweep sweep) {
-    return Gap.in(sweep.rows().stream().map(Sweep.Row::reason).toList()).stream()
+    return Gap.in(sweep.rows().stream().map(SweepRow::reason).toList()).stream()
         .map(gap -> told(sweep, gap))
         .toList();
   }
 
   private static String told(Sweep sweep, Gap gap) {
-    String first = at(sweep, sweep.rows().get(gap.first()).value());
+    String first = at(sweep, sweep.rows().get(gap.first()));
     if (gap.size() == 1) {
       return "No position at " + first + ": " + gap.reason();
     }
@@ -52,15 +54,19 @@ final class SweepNotes {
         Locale.ROOT,
         "No position from %s to %s (%d of %d values); at %s: %s",
         first,
-        at(sweep, sweep.rows().get(gap.last()).value()),
+        at(sweep, sweep.rows().get(gap.last())),
         gap.size(),
         sweep.rows().size(),
         first,
         gap.reason());
   }
 
-  private static String at(Sweep sweep, double value) {
+  private static String at(Sweep sweep, SweepRow row) {
+    if (sweep.named()) {
+      boolean numbered = Bars.isNumbered(sweep);
+      return sweep.name() + " " + (numbered ? String.format("%.0f", row.value()) : row.name());
+    }
     String gap = sweep.unit().isEmpty() || sweep.unit().equals("°") ? "" : " ";
-    return String.format(Locale.ROOT, "%.1f%s%s", value, gap, sweep.unit());
+    return String.format(Locale.ROOT, "%.1f%s%s", row.value(), gap, sweep.unit());
   }
 }

@@ -3,6 +3,8 @@ package org.leverbook.script;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import org.leverbook.display.Progress;
+import org.leverbook.display.ProgressLines;
 import org.leverbook.language.Imports;
 import org.leverbook.language.Leaving;
 import org.leverbook.language.Vocabulary;
@@ -44,12 +46,16 @@ public final class ScriptRun {
       return false;
     }
     Leaving.forget();
+    Progress.Listener listened =
+        Progress.listen(new ProgressLines(line -> err.println(script.name() + ": " + line)));
     try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
       Evaluation evaluation = session.evaluate(script.text(), value -> out.println(value.text()));
       out.flush();
       evaluation.notes().forEach(note -> err.println(script.name() + ": " + note));
       evaluation.problem().ifPresent(p -> err.println(p.text(script.name() + ":")));
       return evaluation.ok();
+    } finally {
+      Progress.listen(listened);
     }
   }
 }

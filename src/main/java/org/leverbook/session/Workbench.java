@@ -15,6 +15,9 @@ import org.leverbook.language.Leaving;
 /** One life of a session, from start to reset: the compiler, the engine and what they know. */
 final class Workbench {
 
+  /** Said where code that was asked to stop came to a good end all the same. */
+  private static final String KEPT = "Stopped; what was done until then is kept.";
+
   private final ReentrantLock compiling;
   private final Engine engine;
   private final JShell shell;
@@ -52,6 +55,9 @@ final class Workbench {
         int at = from;
         Unit unit = compiled(() -> splitter.next(source, at));
         if (unit.kind() == Unit.Kind.NOTHING) {
+          if (engine.stopAsked()) {
+            notes.add(KEPT);
+          }
           return new Evaluation(Evaluation.Status.OK, last, Optional.empty(), notes, done);
         }
         Outcome outcome = outcome(source, unit);

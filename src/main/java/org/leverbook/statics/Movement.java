@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.leverbook.display.Shown;
 import org.leverbook.load.Inertia;
@@ -33,6 +34,9 @@ import org.leverbook.quantity.Units;
  * forces ({@link Inertia}), so reactions, balance and parts come out as for any load.
  */
 public final class Movement implements Shown {
+
+  /** Of ten minutes they leave less than a billionth of a second. */
+  private static final int HALVINGS = 50;
 
   private final String name;
   private final Tempo tempo;
@@ -126,6 +130,33 @@ public final class Movement implements Shown {
             .with(inertia.toArray(new Load[0])),
         position.facts(),
         position.notes.withoutThoseOfLoads().and(told));
+  }
+
+  /**
+   * The position at a share of the way, moving.
+   *
+   * @param share of the way, 0 to 100 %, as in {@code percent(30)}
+   * @return the position at the instant at which the movement gets there
+   * @throws Refused if the share is missing or outside, there is no position there, or the way
+   *     turns a corner
+   */
+  public Position onTheWay(Quantity<Dimensionless> share) {
+    double asked = Ask.share("share of the way", share, 0, 1);
+    double early = 0;
+    double late = tempo.seconds();
+    if (asked == 0 || asked == 1) {
+      return at(Units.seconds(asked == 0 ? early : late));
+    }
+    // The way is run through once, so the instant lies between; as exact as numbers are.
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (early + late) / 2;
+      if (tempo.at(middle).share() < asked) {
+        early = middle;
+      } else {
+        late = middle;
+      }
+    }
+    return at(Units.seconds((early + late) / 2));
   }
 
   private static List<Load> inertia(List<Load> loads, Accelerations moving) {

@@ -12,17 +12,16 @@ import org.leverbook.statics.Position;
  */
 record Attempt(Position position, String reason) {
 
+  /** Where exceptions of the session's own compiler live: it tells them best. */
+  private static final String COMPILER = "jdk.jshell.";
+
   /**
    * Asks.
    *
-   * @param wanted what is asked
+   * @param wanted what is asked; may throw whatever the user's code throws
    * @return what came of it
-   * @throws Refused if the user asked to stop
    */
   static Attempt at(Supplier<Position> wanted) {
-    if (Thread.currentThread().isInterrupted()) {
-      throw new Refused("Stopped before all positions were computed.");
-    }
     try {
       Position found = wanted.get();
       return found != null
@@ -30,7 +29,30 @@ record Attempt(Position position, String reason) {
           : new Attempt(null, "The lambda gave no position (null).");
     } catch (Refused e) {
       return new Attempt(null, String.valueOf(e.getMessage()));
+    } catch (RuntimeException e) {
+      if (e.getClass().getName().startsWith(COMPILER)) {
+        throw e;
+      }
+      return new Attempt(null, told(e));
     }
+  }
+
+  /** What the user's code threw, in words. */
+  private static String told(RuntimeException thrown) {
+    String message = thrown.getMessage();
+    boolean silent = message == null || message.isBlank();
+    return "The lambda failed here: "
+        + thrown.getClass().getSimpleName()
+        + (silent ? "." : ": " + plain(message));
+  }
+
+  /** The JDK's messages name packages, and call a variable whose name is lost "<local1>". */
+  private static String plain(String message) {
+    return message
+        .strip()
+        .replaceAll("\\s+", " ")
+        .replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", "")
+        .replaceAll("\"<local[0-9]+>\"", "it");
   }
 
   boolean held() {

@@ -1,44 +1,33 @@
 package org.leverbook.study;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import org.leverbook.body.JointId;
 import org.leverbook.quantity.Refused;
-import org.leverbook.statics.JointMoment;
-import org.leverbook.statics.Position;
 
 /**
- * What came of one pair of a {@link Grid}. It keeps the numbers and lets the position go, so that
- * large grids fit.
+ * What came of one pair of a {@link Grid}, or of three values of a {@link GridOfThree}. It keeps
+ * the numbers and lets the position go, so that large grids fit.
  */
 public final class Cell {
 
-  private static final JointId[] JOINTS = JointId.values();
+  private final double[] values;
+  private final Kept kept;
 
-  private final double first;
-  private final double second;
-  private final String reason;
-  private final double[] moments;
-  private final double[] arms;
-  private final Double balance;
-
-  private Cell(double first, double second, Attempt tried) {
-    this.first = first;
-    this.second = second;
-    this.reason = tried.reason();
-    boolean held = tried.held();
-    Position position = tried.position();
-    moments = new double[held ? JOINTS.length : 0];
-    arms = new double[moments.length];
-    for (int j = 0; j < moments.length; j++) {
-      JointMoment moment = position.moment(JOINTS[j]);
-      moments[j] = moment.signed();
-      arms[j] = moment.signedArm();
-    }
-    balance = held ? Tables.balance(position) : null;
+  private Cell(double[] values, Kept kept) {
+    this.values = values;
+    this.kept = kept;
   }
 
-  static Cell of(double first, double second, Attempt tried) {
-    return new Cell(first, second, tried);
+  static Cell of(Attempt tried, double... values) {
+    return new Cell(values, Kept.of(tried));
+  }
+
+  /** The same without the value that varies slowest. */
+  Cell inSlice() {
+    return new Cell(Arrays.copyOfRange(values, 1, values.length), kept);
   }
 
   /**
@@ -47,7 +36,7 @@ public final class Cell {
    * @return in its unit
    */
   public double first() {
-    return first;
+    return values[0];
   }
 
   /**
@@ -56,7 +45,37 @@ public final class Cell {
    * @return in its unit
    */
   public double second() {
-    return second;
+    return values[1];
+  }
+
+  /**
+   * Value of the third quantity.
+   *
+   * @return in its unit
+   * @throws Refused if there are only two
+   */
+  public double third() {
+    if (values.length < 3) {
+      throw new Refused("This grid varies two quantities: there is no third value.");
+    }
+    return values[2];
+  }
+
+  /** All its values, slowest first. */
+  List<Object> values() {
+    List<Object> all = new ArrayList<>();
+    for (double value : values) {
+      all.add(value);
+    }
+    return all;
+  }
+
+  double value(int which) {
+    return values[which];
+  }
+
+  Kept kept() {
+    return kept;
   }
 
   /**
@@ -65,7 +84,7 @@ public final class Cell {
    * @return true if so
    */
   public boolean held() {
-    return moments.length > 0;
+    return kept.held();
   }
 
   /**
@@ -74,7 +93,7 @@ public final class Cell {
    * @return a sentence; empty where it is held
    */
   public String reason() {
-    return reason;
+    return kept.reason();
   }
 
   /**
@@ -85,7 +104,7 @@ public final class Cell {
    * @throws Refused if nothing is held here; says why
    */
   public double moment(JointId joint) {
-    return known(moments)[joint.ordinal()];
+    return kept.moment(joint);
   }
 
   /**
@@ -96,23 +115,14 @@ public final class Cell {
    * @throws Refused if nothing is held here; says why
    */
   public double arm(JointId joint) {
-    return known(arms)[joint.ordinal()];
-  }
-
-  /** Per cent of the foot from the heel; null where nothing stands on level ground. */
-  Double balance() {
-    return balance;
-  }
-
-  private double[] known(double[] numbers) {
-    if (!held()) {
-      throw new Refused("There is no moment here: " + reason);
-    }
-    return numbers;
+    return kept.arm(joint);
   }
 
   @Override
   public String toString() {
-    return String.format(Locale.ROOT, "%s, %s: %s", first, second, held() ? "held" : reason);
+    List<String> told = new ArrayList<>();
+    values().forEach(value -> told.add(String.valueOf(value)));
+    return String.format(
+        Locale.ROOT, "%s: %s", String.join(", ", told), held() ? "held" : reason());
   }
 }

@@ -1,9 +1,8 @@
 package org.leverbook.study;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.BiFunction;
-import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
@@ -27,14 +26,13 @@ import tech.tablesaw.api.Table;
  */
 public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements Shown {
 
-  private static final int MOST_PAIRS = 100_000;
-
   private final Span<A> first;
   private final Span<B> second;
   private final BiFunction<Quantity<A>, Quantity<B>, Position> positions;
   private final List<Cell> cells;
 
-  private Grid(
+  /** A grid of cells that are there; in order, fewer than pairs where the user stopped it. */
+  Grid(
       Span<A> first,
       Span<B> second,
       BiFunction<Quantity<A>, Quantity<B>, Position> positions,
@@ -42,7 +40,7 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
     this.first = first;
     this.second = second;
     this.positions = positions;
-    this.cells = cells;
+    this.cells = List.copyOf(cells);
   }
 
   /**
@@ -69,38 +67,21 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
     Ask.present("second quantity", second, "Span.of(\"bar mass\", kg(40), kg(200), 9)");
     Ask.present(
         "lambda", positions, "(h, m) -> hinge(lifter).holding(barbell(m)).hipHeight(h).start()");
-    if (first.name().equals(second.name())) {
-      throw new Refused(
-          "Both quantities of the grid are called \""
-              + first.name()
-              + "\": give them two names, so that the table's columns can be told apart.");
-    }
-    long pairs = (long) first.values() * second.values();
-    if (pairs > MOST_PAIRS) {
-      throw new Refused(
-          String.format(
-              Locale.ROOT,
-              "A grid of %,d by %,d values has %,d pairs; at most %,d positions fit. Take fewer"
-                  + " values.",
-              first.values(),
-              second.values(),
-              pairs,
-              MOST_PAIRS));
-    }
-    List<Cell> cells =
-        IntStream.range(0, (int) pairs)
-            .parallel()
-            .mapToObj(
-                i -> {
-                  int slow = i / second.values();
-                  int fast = i % second.values();
-                  return Cell.of(
-                      first.value(slow),
-                      second.value(fast),
-                      Attempt.at(
-                          () -> positions.apply(first.quantity(slow), second.quantity(fast))));
-                })
-            .toList();
+    GridSize.namesDiffer(first, second);
+    int pairs = GridSize.of(first, second);
+    List<Cell> cells = new ArrayList<>();
+    Many.each(
+        "grid over " + first.name() + " and " + second.name(),
+        pairs,
+        i -> {
+          int slow = i / second.values();
+          int fast = i % second.values();
+          return Cell.of(
+              Attempt.at(() -> positions.apply(first.quantity(slow), second.quantity(fast))),
+              first.value(slow),
+              second.value(fast));
+        },
+        (i, cell) -> cells.add(cell));
     return new Grid<>(first, second, positions, cells);
   }
 
@@ -166,7 +147,7 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
   }
 
   /**
-   * The grid as a tidy table: a row for each pair, with the moment and the arm at each joint, the
+   * The grid in the wide form: a row for each pair, with the moment and the arm at each joint, the
    * balance, and the reason where nothing could be held.
    *
    * @param joints which joints; hip, knee, ankle, low back, mid back and shoulder when none are
@@ -179,34 +160,55 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
   }
 
   /**
-   * The tidy table as a plain sheet, the same cells as {@link #table}.
+   * The wide form as a plain sheet, the same cells as {@link #table}.
    *
    * @param joints which joints, or none for the usual ones
    * @return the sheet
    */
   public Sheet sheet(JointId... joints) {
-    return GridSheets.tidy(this, joints.length == 0 ? Tables.USUAL : List.of(joints));
+    return GridSheets.form(Forms.WIDE, spans(), cells, Forms.orUsual(joints));
   }
 
   /**
-   * The moments at one joint as a wide table: a row for each value of the first quantity, a column
-   * for each of the second, and the reasons where nothing could be held.
+   * The grid in the tidy form: a row for each pair and joint, with side, moment, arm, what the
+   * resistance tends to do, what opposes it, and the reason where nothing could be held.
+   *
+   * @param joints which joints, or none for the usual ones
+   * @return a Tablesaw table, units in the column names
+   */
+  public Table tidyTable(JointId... joints) {
+    return Tables.of(tidySheet(joints));
+  }
+
+  /**
+   * The tidy form as a plain sheet, the same cells as {@link #tidyTable}.
+   *
+   * @param joints which joints, or none for the usual ones
+   * @return the sheet
+   */
+  public Sheet tidySheet(JointId... joints) {
+    return GridSheets.form(Forms.TIDY, spans(), cells, Forms.orUsual(joints));
+  }
+
+  /**
+   * The moments at one joint, crossed: a row for each value of the first quantity, a column for
+   * each of the second, and the reasons where nothing could be held.
    *
    * @param joint which
    * @return a Tablesaw table, units in the column names
    */
-  public Table wideTable(JointId joint) {
-    return Tables.of(wideSheet(joint));
+  public Table crossTable(JointId joint) {
+    return Tables.of(crossSheet(joint));
   }
 
   /**
-   * The wide table as a plain sheet, the same cells as {@link #wideTable}.
+   * The crossed table as a plain sheet, the same cells as {@link #crossTable}.
    *
    * @param joint which
    * @return the sheet
    */
-  public Sheet wideSheet(JointId joint) {
-    return GridSheets.wide(this, Ask.present("joint", joint, "HIP"));
+  public Sheet crossSheet(JointId joint) {
+    return GridSheets.cross(this, Ask.present("joint", joint, "HIP"));
   }
 
   /**
@@ -221,7 +223,7 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
   }
 
   /**
-   * Saves the tidy table of the usual joints as CSV, with reasons and caution.
+   * Saves the wide table of the usual joints as CSV, with reasons and caution.
    *
    * @param file a name that ends in {@code .csv}
    * @return what was written
@@ -238,16 +240,20 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
    * @return as in "hip height 48.0 cm, bar mass 40.0 kg"
    */
   public String pair(Cell cell) {
-    return GridSheets.pair(this, cell);
+    return GridSheets.words(spans(), cell);
   }
 
   /**
-   * Why pairs are missing, each reason once.
+   * Why pairs are missing, each reason once; first of all where the user stopped the grid.
    *
    * @return sentences; none where every pair could be held
    */
   public List<String> reasons() {
-    return GridSheets.reasons(this);
+    return GridSheets.reasons(spans(), cells, "pairs");
+  }
+
+  List<Span<?>> spans() {
+    return List.of(first, second);
   }
 
   @Override

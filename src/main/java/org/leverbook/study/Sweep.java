@@ -2,18 +2,17 @@ package org.leverbook.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
-import java.util.stream.IntStream;
+import java.util.function.IntFunction;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
-import org.leverbook.body.Side;
-import org.leverbook.display.Caution;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Saved;
 import org.leverbook.display.Sheet;
-import org.leverbook.display.Sheet.Column;
 import org.leverbook.display.Shown;
+import org.leverbook.lift.Lift;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
@@ -22,36 +21,49 @@ import org.leverbook.statics.Position;
 import tech.tablesaw.api.Table;
 
 /**
- * One quantity varied, one position for each value.
+ * One quantity varied, or one thing after another tried, one position for each.
  *
- * @param name what is varied, as in "hip height"
- * @param unit its unit, as in "cm"
- * @param rows one for each value, in order
+ * <p>The values run in parallel; the numbers are the same on any number of processors. Do not sweep
+ * in a class's static initialiser: the other threads wait for that class, and it for them. A sweep
+ * that the user stops holds the rows that were done, and says so. Its columns stand in {@link
+ * ColumnNames}.
  */
-public record Sweep(String name, String unit, List<Row> rows) implements Shown {
+public final class Sweep implements Shown {
 
-  /**
-   * One value.
-   *
-   * @param value in the sweep's unit
-   * @param position what came of it; null where nothing did
-   * @param reason why nothing did, or why it cannot be held; empty where it is held
-   */
-  public record Row(double value, Position position, String reason) {
+  /** More do not fit into memory; a file takes them. */
+  static final int MOST = 100_000;
 
-    /**
-     * Whether there is a position, and its supports hold it.
-     *
-     * @return true if so
-     */
-    public boolean held() {
-      return position != null && position.held();
-    }
+  private final Varied varied;
+  private final String subject;
+  private final List<SweepRow> rows;
+  private final int asked;
+
+  private Sweep(Varied varied, String subject, List<SweepRow> rows, int asked) {
+    this.varied = varied;
+    this.subject = subject;
+    this.rows = List.copyOf(rows);
+    this.asked = asked;
   }
 
-  /** Keeps its own copy of the list. */
-  public Sweep {
-    rows = List.copyOf(rows);
+  /** Computes every row. */
+  private static Sweep of(
+      Varied varied, String subject, int values, IntFunction<Position> positions) {
+    if (values > MOST) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "A sweep of %,d values is too large: at most %,d positions fit. Take fewer, or write"
+                  + " them straight into a file: toFile(\"sweep.csv\").sweep(...).",
+              values,
+              MOST));
+    }
+    List<SweepRow> rows = new ArrayList<>();
+    Many.each(
+        subject.isEmpty() ? "sweep over " + varied.name() : subject,
+        values,
+        i -> SweepRow.of(varied.value(i), varied.label(i), values, () -> positions.apply(i)),
+        (i, row) -> rows.add(row));
+    return new Sweep(varied, subject, rows, values);
   }
 
   /**
@@ -60,16 +72,13 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
    * <p>{@code over("hip height", cm(50), cm(72), 23, h -> pull.hipHeight(h).start())} works; zero
    * steps are refused.
    *
-   * <p>The values run in parallel. Do not sweep in a class's static initialiser: the other threads
-   * wait for that class, and it for them.
-   *
    * @param <Q> what kind of quantity
    * @param name what is varied
    * @param from first value; its unit is the table's
-   * @param to last value
-   * @param values how many values, first and last included; at least two
+   * @param to last value, may be the smaller one
+   * @param values how many values, first and last included; 2 to 100,000
    * @param position from a value to a position
-   * @return the sweep, rows in order, the same on any number of processors
+   * @return the sweep, rows in order
    * @throws Refused if the range is no range; a value that cannot be done is a row, not a refusal
    */
   public static <Q extends Quantity<Q>> Sweep over(
@@ -78,22 +87,47 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
       Quantity<Q> to,
       int values,
       Function<Quantity<Q>, Position> position) {
-    Span<Q> span = Span.of(name, from, to, values);
-    Ask.present("lambda", position, "h -> pull.hipHeight(h).start()");
-    List<Row> rows =
-        IntStream.range(0, values)
-            .parallel()
-            .mapToObj(
-                i -> {
-                  Attempt tried = Attempt.at(() -> position.apply(span.quantity(i)));
-                  return new Row(span.value(i), tried.position(), tried.reason());
-                })
-            .toList();
-    return new Sweep(name, span.symbol(), rows);
+    return over(Span.of(name, from, to, values), position);
   }
 
   /**
-   * Runs through a movement, moving.
+   * Varies a quantity over a span.
+   *
+   * @param <Q> what kind of quantity
+   * @param span its values
+   * @param position from a value to a position
+   * @return the sweep, rows in order
+   * @throws Refused if there are more than 100,000 values
+   */
+  public static <Q extends Quantity<Q>> Sweep over(
+      Span<Q> span, Function<Quantity<Q>, Position> position) {
+    Ask.present("span", span, "span(\"hip height\", cm(48), cm(72), 9)");
+    Ask.present("lambda", position, "h -> pull.hipHeight(h).start()");
+    return of(Varied.of(span), "", span.values(), i -> position.apply(span.quantity(i)));
+  }
+
+  /**
+   * Tries one thing after another: grips, lifters, lifts, supports.
+   *
+   * <p>{@code over("lifter", people(FEMALE, 5, 1), l -> backSquat(l).finish())} works; an empty
+   * list is refused.
+   *
+   * @param <T> what kind of thing
+   * @param name what they are, as in "grip"
+   * @param things one or more; each is called what it calls itself
+   * @param position from a thing to a position
+   * @return the sweep, a row for each
+   * @throws Refused if there is nothing to try
+   */
+  public static <T> Sweep over(
+      String name, List<? extends T> things, Function<? super T, Position> position) {
+    Ask.present("lambda", position, "g -> row.grip(g).finish()");
+    List<T> tried = Names.checked(name, things);
+    return of(Varied.of(name, tried), "", tried.size(), i -> position.apply(tried.get(i)));
+  }
+
+  /**
+   * Runs through a movement, moving, over time.
    *
    * @param movement which
    * @param values how many instants, both ends included; at least two
@@ -106,29 +140,120 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
   }
 
   /**
+   * Runs through a lift, held still at each share of the way.
+   *
+   * @param lift which
+   * @param values how many, start and finish included; at least two
+   * @return a row for each, by the way in per cent
+   * @throws Refused if there are too few or too many values
+   */
+  public static Sweep through(Lift<?> lift, int values) {
+    Ask.present("lift", lift, "backSquat(lifter)");
+    var way = Span.of("way", Units.percent(0), Units.percent(100), values);
+    return of(Varied.of(way), "through the " + lift.name(), values, i -> lift.at(way.quantity(i)));
+  }
+
+  /**
+   * Runs through a movement, moving, at even shares of its way.
+   *
+   * @param movement which
+   * @param values how many, start and end included; at least two
+   * @return a row for each, by the way in per cent
+   * @throws Refused if there are too few or too many values
+   */
+  public static Sweep through(Movement movement, int values) {
+    Ask.present("movement", movement, "movement(\"pull\", smooth(seconds(1.5)), ...)");
+    var way = Span.of("way", Units.percent(0), Units.percent(100), values);
+    return of(
+        Varied.of(way),
+        "through the " + movement.name(),
+        values,
+        i -> movement.onTheWay(way.quantity(i)));
+  }
+
+  /**
    * The same positions against a joint's angle instead of what was varied: where a lift goes down
    * and up again, each angle has two.
    *
    * @param joint which; of a paired joint, the right side
    * @return the sweep, its rows in the same order; without those that gave no position
+   * @throws Refused if the joint does not flex
    */
   public Sweep against(JointId joint) {
     Ask.present("joint", joint, "KNEE");
-    List<Row> seen =
-        rows.stream()
-            .filter(r -> r.position() != null)
-            .map(r -> new Row(flexion(r.position(), joint), r.position(), r.reason()))
-            .toList();
-    return new Sweep(joint.word() + " flexion", "°", seen);
-  }
-
-  private static double flexion(Position position, JointId joint) {
-    return Math.toDegrees(position.placement().pose().angle(joint, Side.RIGHT, "flexion"));
+    List<SweepRow> seen =
+        rows.stream().filter(SweepRow::found).map(row -> row.against(joint)).toList();
+    int missing = asked - rows.size();
+    return new Sweep(
+        Varied.of(joint.word() + " flexion", "°"), subject, seen, seen.size() + missing);
   }
 
   /**
-   * The sweep as a table: a row for each value, a column for the moment and the arm at each joint,
-   * the balance, and the reason where nothing could be held.
+   * What is varied.
+   *
+   * @return as in "hip height"
+   */
+  public String name() {
+    return varied.name();
+  }
+
+  /**
+   * Its unit.
+   *
+   * @return as in "cm"; empty where things have names instead of values
+   */
+  public String unit() {
+    return varied.unit();
+  }
+
+  /**
+   * Whether the rows have names instead of values.
+   *
+   * @return true for a sweep over a list of things
+   */
+  public boolean named() {
+    return varied.named();
+  }
+
+  /**
+   * What came of each value.
+   *
+   * @return in order; fewer than asked for where the user stopped it
+   */
+  public List<SweepRow> rows() {
+    return rows;
+  }
+
+  /**
+   * The position of a row: kept up to 500 rows, computed anew beyond.
+   *
+   * @param row from 0
+   * @return the position
+   * @throws Refused if there is no such row, or none of its position; says why
+   */
+  public Position position(int row) {
+    if (row < 0 || row >= rows.size()) {
+      throw new Refused(
+          "There is no row " + row + ": the rows are 0 to " + (rows.size() - 1) + ".");
+    }
+    return rows.get(row).position();
+  }
+
+  /**
+   * What it is about in a few words.
+   *
+   * @return as in "against hip height" or "through the back squat, against knee flexion"
+   */
+  public String title() {
+    if (subject.isEmpty()) {
+      return (named() ? "by " : "against ") + name();
+    }
+    return name().equals("way") ? subject : subject + ", against " + name();
+  }
+
+  /**
+   * The sweep in the wide form: a row for each value, a column for the moment and the arm at each
+   * joint, the balance, and the reason where nothing could be held.
    *
    * @param joints which joints; hip, knee, ankle, low back, mid back and shoulder when none are
    *     named
@@ -140,52 +265,45 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
   }
 
   /**
-   * The sweep as a plain sheet, the same cells as {@link #table}.
+   * The wide form as a plain sheet, the same cells as {@link #table}.
    *
    * @param joints which joints, or none for the usual ones
    * @return the sheet
    */
   public Sheet sheet(JointId... joints) {
-    List<JointId> shown = joints.length == 0 ? Tables.USUAL : List.of(joints);
-    List<Column> columns = new ArrayList<>();
-    columns.add(new Column(name, unit, decimals()));
-    shown.forEach(j -> columns.add(new Column(j.word() + " moment", "N·m", 1)));
-    shown.forEach(j -> columns.add(new Column(j.word() + " arm", "cm", 1)));
-    columns.add(new Column("balance", "% of foot from heel", 1));
-    columns.add(Column.text("reason"));
-    List<List<Object>> cells = new ArrayList<>();
-    for (Row row : rows) {
-      List<Object> line = new ArrayList<>();
-      line.add(row.value());
-      shown.forEach(j -> line.add(row.held() ? row.position().moment(j).signed() : null));
-      shown.forEach(j -> line.add(row.held() ? 100 * row.position().moment(j).signedArm() : null));
-      line.add(row.held() ? Tables.balance(row.position()) : null);
-      line.add(row.reason());
-      cells.add(line);
-    }
-    return new Sheet(
-        "Sweep over " + name,
-        columns,
-        cells,
-        List.of(
-            "Moments and arms: positive where they tend to flex the joint; of paired joints, one side.",
-            Caution.TEXT));
-  }
-
-  /** So many decimals that neighbouring values can be told apart. */
-  private int decimals() {
-    double step = rows.size() < 2 ? 1 : Math.abs(rows.get(1).value() - rows.get(0).value());
-    return Span.decimals(step);
+    return SweepSheets.of(this, Forms.WIDE, Forms.orUsual(joints));
   }
 
   /**
-   * Moment against the varied quantity.
+   * The sweep in the tidy form: a row for each value and joint, with side, moment, arm, what the
+   * resistance tends to do, what opposes it, and the reason where nothing could be held.
+   *
+   * @param joints which joints, or none for the usual ones
+   * @return a Tablesaw table, units in the column names
+   */
+  public Table tidyTable(JointId... joints) {
+    return Tables.of(tidySheet(joints));
+  }
+
+  /**
+   * The tidy form as a plain sheet, the same cells as {@link #tidyTable}.
+   *
+   * @param joints which joints, or none for the usual ones
+   * @return the sheet
+   */
+  public Sheet tidySheet(JointId... joints) {
+    return SweepSheets.of(this, Forms.TIDY, Forms.orUsual(joints));
+  }
+
+  /**
+   * Moment against the varied quantity as lines; of named things as bars.
    *
    * @param joints which joints, or none for the usual ones
    * @return the plot
+   * @throws Refused if nothing could be held
    */
   public Picture plot(JointId... joints) {
-    return Illustrator.pictureOf(this, joints.length == 0 ? Tables.USUAL : List.of(joints));
+    return Illustrator.pictureOf(this, Forms.orUsual(joints));
   }
 
   /**
@@ -205,12 +323,29 @@ public record Sweep(String name, String unit, List<Row> rows) implements Shown {
    * @return between zero and the number of rows
    */
   public long held() {
-    return rows.stream().filter(Row::held).count();
+    return rows.stream().filter(SweepRow::held).count();
+  }
+
+  /**
+   * What a reader should know of how it came about.
+   *
+   * @return sentences; none where all that was asked for is there
+   */
+  public List<String> notes() {
+    return Stopped.note(rows.size(), asked);
+  }
+
+  Varied varied() {
+    return varied;
+  }
+
+  String subject() {
+    return subject;
   }
 
   @Override
   public String text() {
-    return sheet().text() + "\n" + held() + " of " + rows.size() + " could be held.";
+    return SweepSheets.text(this);
   }
 
   @Override

@@ -1,11 +1,15 @@
 /**
  * Many positions in one table.
  *
- * <p>A {@link org.leverbook.study.Sweep} varies one quantity over a range, asks a lambda for the
- * position at each value, in parallel, and keeps every row: what cannot be reached or held stays
- * with its reason. A {@link org.leverbook.study.Grid} does so with two quantities against each
- * other; a {@link org.leverbook.study.PoseGrid} is the fast path for millions of given poses
- * without supports. Tables are Tablesaw's, with the unit in every column's name. This is the first
- * room that knows Tablesaw.
+ * <p>A {@link org.leverbook.study.Sweep} varies one quantity, tries one thing after another, or
+ * runs through a lift; it asks a lambda for the position at each value, in parallel, and keeps
+ * every row: what cannot be reached or held stays with its reason. A {@link
+ * org.leverbook.study.Grid} does so with two quantities against each other, a {@link
+ * org.leverbook.study.GridOfThree} with three; a {@link org.leverbook.study.ToFile} writes any
+ * number of rows straight to a file; a {@link org.leverbook.study.PoseGrid} is the fast path for
+ * millions of given poses without supports. All of them run on {@link org.leverbook.study.Many}: in
+ * order, with a word to those who wait, and keeping what is done when the user stops. Tables are
+ * Tablesaw's, with the unit in every column's name ({@link org.leverbook.study.ColumnNames}). This
+ * is the first room that knows Tablesaw.
  */
 package org.leverbook.study;

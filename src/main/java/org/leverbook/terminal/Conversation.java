@@ -12,6 +12,7 @@ import org.jline.terminal.Terminal.Signal;
 import org.jline.utils.AttributedString;
 import org.jline.utils.AttributedStyle;
 import org.jline.utils.InfoCmp.Capability;
+import org.leverbook.display.Progress;
 import org.leverbook.language.Leaving;
 import org.leverbook.session.Evaluation;
 import org.leverbook.session.Session;
@@ -101,6 +102,7 @@ final class Conversation {
     }
     Session ready = session.get();
     Terminal.SignalHandler before = terminal.handle(Signal.INT, signal -> interrupt(ready));
+    Progress.Listener listened = Progress.listen(new ProgressBar(terminal));
     try {
       Evaluation evaluation = ready.evaluate(text, voice::value);
       evaluation.notes().forEach(voice::note);
@@ -109,6 +111,7 @@ final class Conversation {
           .problem()
           .ifPresent(p -> voice.problem(p, severalLines ? "line " + p.line() + ": " : ""));
     } finally {
+      Progress.listen(listened);
       terminal.handle(Signal.INT, before);
     }
   }

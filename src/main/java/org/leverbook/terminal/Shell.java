@@ -11,6 +11,8 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.leverbook.display.Progress;
+import org.leverbook.display.ProgressLines;
 import org.leverbook.language.Imports;
 import org.leverbook.language.Leaving;
 import org.leverbook.language.Vocabulary;
@@ -78,7 +80,13 @@ public final class Shell {
     var in = new BufferedReader(new InputStreamReader(System.in, Encoding.ofOutput()));
     Voice voice =
         new Voice(writer(System.out), writer(System.err), UnaryOperator.identity(), text -> text);
-    return new PipedInput(session.get(), in, voice).run();
+    // Beside the answers: those may be read by a program.
+    Progress.Listener listened = Progress.listen(new ProgressLines(System.err::println));
+    try {
+      return new PipedInput(session.get(), in, voice).run();
+    } finally {
+      Progress.listen(listened);
+    }
   }
 
   private static PrintWriter writer(PrintStream stream) {

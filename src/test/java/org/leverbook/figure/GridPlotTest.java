@@ -27,6 +27,7 @@ import org.leverbook.quantity.Units;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Cell;
 import org.leverbook.study.Grid;
+import org.leverbook.study.GridOfThree;
 import org.leverbook.study.Span;
 import org.leverbook.support.Floor;
 
@@ -178,5 +179,37 @@ class GridPlotTest {
       parts[i] = parts[i] <= 0.03928 ? parts[i] / 12.92 : Math.pow((parts[i] + 0.055) / 1.055, 2.4);
     }
     return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
+  }
+
+  @Test
+  void three_quantities_are_small_maps_side_by_side_in_one_scale_also_where_one_is_empty() {
+    // The lowest hip height is below the knees: there is no map of it.
+    var three =
+        GridOfThree.over(
+            Span.of("hip height", Units.cm(46), Units.cm(70), 3),
+            Span.of("grip width", Units.cm(45), Units.cm(85), 3),
+            Span.of("bar mass", Units.kg(40), Units.kg(200), 3),
+            (h, g, m) -> PULL.gripWidth(g).holding(Barbell.of(m)).hipHeight(h).start());
+    SvgReader svg = SvgReader.of(three.plot(JointId.L5_S1).svgDocument());
+    assertThat(svg.words())
+        .contains("Moment (N·m): low back (L5/S1); positive: the resistance flexes")
+        .contains("hip height 58.0 cm", "hip height 70.0 cm")
+        .contains("No map where nothing could be held: hip height 46.0 cm.")
+        .contains("grip width (cm)", "bar mass (kg)")
+        .contains("At hip height 58.0 cm, grip width 45.0 cm, bar mass 40.0 kg: man, 85.0 kg")
+        .contains("No position for 9 of 27 cells")
+        .contains(Caution.TEXT);
+    assertThat(three.plot(JointId.L5_S1).pngFile()).isNotEmpty();
+    var none =
+        GridOfThree.over(
+            Span.of("a", Units.cm(1), Units.cm(2), 2),
+            Span.of("b", Units.cm(1), Units.cm(2), 2),
+            Span.of("c", Units.cm(1), Units.cm(2), 2),
+            (a, b, c) -> null);
+    assertThatThrownBy(() -> none.plot(JointId.HIP))
+        .isInstanceOf(Refused.class)
+        .hasMessage(
+            "There is nothing to plot: none of the 8 positions could be held. The first says: The"
+                + " lambda gave no position (null).");
   }
 }

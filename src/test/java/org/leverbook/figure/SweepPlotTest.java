@@ -9,6 +9,7 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.knowm.xchart.CategorySeries;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.leverbook.body.JointId;
@@ -21,6 +22,7 @@ import org.leverbook.load.Barbell;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 import org.leverbook.study.Sweep;
+import org.leverbook.study.SweepRow;
 
 class SweepPlotTest {
 
@@ -48,7 +50,7 @@ class SweepPlotTest {
     XYSeries knee = chart.getSeries("knee (each side)");
     assertThat(sweep.held()).isEqualTo(12);
     for (int i = 0; i < sweep.rows().size(); i++) {
-      Sweep.Row row = sweep.rows().get(i);
+      SweepRow row = sweep.rows().get(i);
       assertThat(knee.getXData()[i]).isEqualTo(row.value());
       if (row.held()) {
         assertThat(knee.getYData()[i]).isEqualTo(row.position().moment(JointId.KNEE).signed());
@@ -130,5 +132,29 @@ class SweepPlotTest {
     assertThat(Display.of(chart).svg()).hasValueSatisfying(s -> assertThat(s).contains("Lesson 3"));
     assertThat(Plots.picture(chart, "Drawn for lifter A.").svgDocument())
         .contains("Drawn for lifter A.");
+  }
+
+  @Test
+  void named_things_are_bars_with_their_names_and_no_bar_where_nothing_could_be_held() {
+    Sweep byBar =
+        Sweep.over(
+            "bar",
+            List.of(Units.kg(60), Units.kg(140)),
+            mass -> {
+              if (mass.getValue().doubleValue() > 100) {
+                throw new IllegalStateException("the plates are away");
+              }
+              return PULL.holding(Barbell.of(mass)).hipHeight(Units.cm(66)).start();
+            });
+    CategorySeries hip = Plots.bars(byBar, JointId.HIP).getSeries("hip (each side)");
+    assertThat(hip.getXData().stream().map(String::valueOf)).containsExactly("60 kg", "140 kg");
+    assertThat(hip.getYData()[0]).isEqualTo(byBar.rows().get(0).moment(JointId.HIP));
+    SvgReader svg = SvgReader.of(byBar.plot(JointId.HIP, JointId.KNEE).svgDocument());
+    assertThat(svg.words())
+        .contains("Moment by bar", "60 kg", "140 kg", Caution.TEXT)
+        .contains("No position at bar 140 kg: The lambda failed here: IllegalStateException: the");
+    assertThatThrownBy(() -> Plots.chart(byBar, JointId.HIP))
+        .isInstanceOf(Refused.class)
+        .hasMessageContaining("Plots.bars(sweep)");
   }
 }

@@ -57,6 +57,19 @@ class ScriptRunTest {
   }
 
   @Test
+  void long_work_says_how_far_it_is_beside_the_values() throws IOException {
+    assertThat(
+            run(
+                "sweep(\"h\", cm(1), cm(2), 400, h -> {"
+                    + " java.util.concurrent.locks.LockSupport.parkNanos(10_000_000L);"
+                    + " return null; }).rows().size()\n"))
+        .isTrue();
+
+    assertThat(said()).isEqualTo("400\n");
+    assertThat(complained()).matches("(lesson.jsh: sweep over h: [0-9]+ of 400, about .* left\n)+");
+  }
+
+  @Test
   void a_byte_order_mark_and_windows_line_ends_do_not_matter() throws IOException {
     assertThat(run("\uFEFFint twice(int x) {\r\n  return 2 * x;\r\n}\r\n\r\ntwice(4)\r\n"))
         .isTrue();

@@ -30,7 +30,7 @@ class SweepTest {
     assertThat(sweep.rows()).hasSize(33);
     assertThat(sweep.rows().get(0).value()).isEqualTo(40);
     assertThat(sweep.rows().get(32).value()).isEqualTo(72);
-    Sweep.Row row = sweep.rows().get(25);
+    SweepRow row = sweep.rows().get(25);
     assertThat(row.value()).isCloseTo(65, within(1e-12));
     assertThat(row.position().moment(JointId.HIP).size())
         .isEqualTo(PULL.hipHeight(Units.cm(row.value())).start().moment(JointId.HIP).size());
@@ -149,7 +149,7 @@ class SweepTest {
                                 org.leverbook.load.Grasp.fixed(hand, zero),
                                 org.leverbook.load.Grasp.fixed(other, zero)))));
     assertThat(sweep.rows().get(0).held()).isTrue();
-    Sweep.Row last = sweep.rows().get(7);
+    SweepRow last = sweep.rows().get(7);
     assertThat(last.held()).isFalse();
     assertThat(last.position()).isNotNull();
     assertThat(last.reason())

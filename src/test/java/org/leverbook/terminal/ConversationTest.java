@@ -125,6 +125,39 @@ class ConversationTest {
   }
 
   @Test
+  void long_work_draws_a_bar_with_the_time_left_and_wipes_it_off() throws Exception {
+    open(Size.of(120, 40));
+    type(
+        "sweep(\"h\", cm(1), cm(2), 400, h -> { java.util.concurrent.locks.LockSupport"
+            + ".parkNanos(10_000_000L); return null; }).rows().size() + 1000\r");
+    await(" of 400, about ");
+    await("1400\nlever> ");
+
+    assertThat(shown()).containsPattern("\\[=+ +\\] [0-9]+ %  sweep over h: [0-9]+ of 400, about");
+    assertThat(screen.toString(StandardCharsets.UTF_8))
+        .as("wiped off before the value")
+        .containsPattern("\r\u001b\\[K\r\\s*1400");
+    type(CTRL_D);
+  }
+
+  @Test
+  void ctrl_c_ends_a_sweep_and_keeps_the_rows_that_are_done() throws Exception {
+    open(Size.of(120, 40));
+    type(
+        "var s = sweep(\"h\", cm(1), cm(2), 90_000, h -> { java.util.concurrent.locks.LockSupport"
+            + ".parkNanos(10_000_000L); return null; })\r");
+    await(" of 90,000, about ");
+    type(CTRL_C);
+    await("Stopped; what was done until then is kept.");
+    type("s.notes().get(0).length() + 1000 * (s.rows().size() / 90_000)\r");
+    // "The work was stopped after 123 of 90,000; what was done is kept." is so long.
+    await("\n6");
+
+    assertThat(shown()).containsPattern("\n6[3-7]\n");
+    type(CTRL_D);
+  }
+
+  @Test
   void ctrl_c_stops_what_runs_and_keeps_what_was_declared() throws Exception {
     open(Size.of(120, 40));
     type("var kept = 41\r");
