@@ -242,15 +242,15 @@ public record Person(
 
   /**
    * Where a part stands among people of the same sex and stature, by the survey's spreads and
-   * correlations: {@code lifter.longer(THIGH, percent(8)).percentileForStature(THIGH)} is 93 %, so
-   * 93 of a hundred lifters as tall have shorter thighs.
+   * correlations: {@code lifter.longer(THIGH, percent(8)).percentileForStature(THIGH)} is 94, so 94
+   * of a hundred people as tall have shorter thighs.
    *
    * @param part which
-   * @return 0 to 100 %
+   * @return a percentile, 0 to 100
    * @throws Refused if the part has no spread of its own in the survey's correlations: the neck
    */
-  public Quantity<Dimensionless> percentileForStature(Part part) {
-    return Units.percent(100 * ForStature.shareShorter(this, part));
+  public double percentileForStature(Part part) {
+    return 100 * ForStature.shareShorter(this, part);
   }
 
   /**

@@ -34,7 +34,16 @@ public final class Population {
   private static final Lookup MEASURES =
       new Lookup(DataTable.read("body/population_anthropometry.csv"), "sex", "dimension");
 
-  private static final Map<Sex, Population> BY_SEX = new EnumMap<>(Sex.class);
+  /** Read once, then asked by many threads without a lock. */
+  private static final class Read {
+    static final Map<Sex, Population> BY_SEX = new EnumMap<>(Sex.class);
+
+    static {
+      for (Sex sex : Sex.values()) {
+        BY_SEX.put(sex, new Population(sex));
+      }
+    }
+  }
 
   /** The parts that are drawn themselves. */
   private static final List<Part> DRAWN =
@@ -77,12 +86,13 @@ public final class Population {
       spreads[i] = measure.number("sd");
     }
     factor = new CholeskyDecomposition(correlations, 1e-9, 1e-12).getL().getData();
+    for (Part part : Part.values()) {
+      forStature.put(part, reckoned(part));
+    }
   }
 
   private static Population of(Sex sex) {
-    synchronized (BY_SEX) {
-      return BY_SEX.computeIfAbsent(sex, Population::new);
-    }
+    return Read.BY_SEX.get(sex);
   }
 
   /**
@@ -139,10 +149,7 @@ public final class Population {
 
   /** How long a part is at a stature. */
   static ForStature forStature(Sex sex, Part part) {
-    Population survey = of(sex);
-    synchronized (survey.forStature) {
-      return survey.forStature.computeIfAbsent(part, survey::reckoned);
-    }
+    return of(sex).forStature.get(part);
   }
 
   /**
