@@ -82,11 +82,6 @@ record ClubHeading(int column, String text, String kind, double factor) {
     return kinds;
   }
 
-  /** The part a column holds, if it is one. */
-  Optional<Part> part() {
-    return Arrays.stream(Part.values()).filter(p -> Sizes.name(p).equals(kind)).findFirst();
-  }
-
   /**
    * Understands a header.
    *

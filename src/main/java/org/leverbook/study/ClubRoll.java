@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.leverbook.body.Condition;
 import org.leverbook.body.Links;
 import org.leverbook.body.Part;
 import org.leverbook.body.Person;
@@ -39,12 +40,18 @@ final class ClubRoll {
   record Roll(
       List<Lifter> lifters, List<ClubCells.Fault> faults, List<String> notes, String question) {}
 
+  /** What a row says, as far as it could be read. */
   private record Entry(
-      ClubCells cells, Sex sex, OptionalDouble mass, OptionalDouble stature, Training training) {
+      ClubCells cells,
+      Sex sex,
+      OptionalDouble mass,
+      OptionalDouble stature,
+      Condition condition,
+      Map<Part, Double> lengths) {
 
     static Entry broken(ClubCells cells) {
       return new Entry(
-          cells, null, OptionalDouble.empty(), OptionalDouble.empty(), Training.UNTRAINED);
+          cells, null, OptionalDouble.empty(), OptionalDouble.empty(), Condition.USUAL, Map.of());
     }
   }
 
@@ -85,7 +92,8 @@ final class ClubRoll {
         cells.sex(),
         times(unit.factor(mass), cells.needed(mass)),
         times(stature.factor(), cells.needed(stature)),
-        cells.training());
+        condition(cells),
+        lengths(cells));
   }
 
   private static OptionalDouble times(double factor, OptionalDouble number) {
@@ -128,47 +136,43 @@ final class ClubRoll {
       return null;
     }
     person = Person.of(entry.sex(), Units.kg(kilograms), Units.cm(100 * metres));
-    return measured(aged(person.trained(entry.training()), cells), cells, notes);
+    person = person.aged(entry.condition().years()).trained(entry.condition().training());
+    return measured(person, entry, notes);
   }
 
-  private Person aged(Person person, ClubCells cells) {
+  private Condition condition(ClubCells cells) {
+    Training training = cells.training();
     ClubHeading heading = header.of(ClubHeading.AGE).orElse(null);
-    if (heading == null) {
-      return person;
-    }
-    OptionalDouble years = cells.number(heading);
-    if (years.isEmpty()) {
-      return person;
-    }
+    OptionalDouble years = heading == null ? OptionalDouble.empty() : cells.number(heading);
     try {
-      double age = years.getAsDouble();
+      double age = years.orElse(Condition.USUAL.years());
       if (age != Math.rint(age)) {
         throw new Refused("The age is " + age + ", but is told in whole years.");
       }
-      return person.aged((int) age);
+      return new Condition((int) age, training);
     } catch (Refused e) {
       cells.add(heading, e);
-      return person;
+      return Condition.USUAL;
     }
   }
 
-  private Person measured(Person usual, ClubCells cells, List<String> notes) {
+  /** The measured lengths, metres. */
+  private Map<Part, Double> lengths(ClubCells cells) {
     Map<Part, Double> lengths = new EnumMap<>(Part.class);
-    Map<Part, ClubHeading> headings = new EnumMap<>(Part.class);
-    for (ClubHeading heading : header.headings()) {
-      heading
-          .part()
-          .ifPresent(
-              part ->
-                  cells
-                      .number(heading)
-                      .ifPresent(
-                          number -> {
-                            double length = heading.factor() * number;
-                            lengths.put(part, Sizes.width(part) ? length / 2 : length);
-                            headings.put(part, heading);
-                          }));
+    for (Part part : Part.values()) {
+      ClubHeading heading = header.of(Sizes.name(part)).orElse(null);
+      if (heading != null) {
+        double share = Sizes.width(part) ? 0.5 : 1;
+        times(share * heading.factor(), cells.number(heading))
+            .ifPresent(length -> lengths.put(part, length));
+      }
     }
+    return lengths;
+  }
+
+  private Person measured(Person usual, Entry entry, List<String> notes) {
+    Map<Part, Double> lengths = new EnumMap<>(Part.class);
+    lengths.putAll(entry.lengths());
     Links links = Links.of(usual);
     if (lengths.entrySet().stream().allMatch(e -> near(e.getValue(), links.lengthOf(e.getKey())))) {
       return usual;
@@ -180,11 +184,11 @@ final class ClubRoll {
       try {
         person = person.measured(length.getKey(), Units.cm(100 * length.getValue()));
       } catch (Refused e) {
-        cells.add(headings.get(length.getKey()), e);
+        entry.cells().add(header.of(Sizes.name(length.getKey())).orElseThrow(), e);
       }
     }
-    if (trunk != null && cells.faults().isEmpty()) {
-      tellTrunk(trunk, Links.of(person).lengthOf(Part.TRUNK), cells, notes);
+    if (trunk != null && entry.cells().faults().isEmpty()) {
+      tellTrunk(trunk, Links.of(person).lengthOf(Part.TRUNK), entry.cells(), notes);
     }
     return person;
   }
