@@ -117,25 +117,26 @@ final class ClubRoll {
       return null;
     }
     ClubCells cells = entry.cells();
-    ClubHeading mass = header.of(ClubHeading.MASS).orElseThrow();
     double kilograms = entry.mass().getAsDouble();
     double metres = entry.stature().getAsDouble();
-    Person person = null;
+    boolean sized = true;
     try {
-      person = Person.of(entry.sex(), Units.kg(80), Units.cm(100 * metres));
+      Person.of(entry.sex(), Units.kg(80), Units.cm(100 * metres));
     } catch (Refused e) {
       cells.add(header.of(ClubHeading.STATURE).orElseThrow(), e);
+      sized = false;
     }
     try {
       check.alone(entry.sex(), kilograms, metres);
       Person.of(entry.sex(), Units.kg(kilograms), Units.cm(178));
     } catch (Refused e) {
-      cells.add(mass, e);
+      cells.add(header.of(ClubHeading.MASS).orElseThrow(), e);
+      sized = false;
     }
-    if (person == null || !cells.faults().isEmpty()) {
+    if (!sized) {
       return null;
     }
-    person = Person.of(entry.sex(), Units.kg(kilograms), Units.cm(100 * metres));
+    Person person = Person.of(entry.sex(), Units.kg(kilograms), Units.cm(100 * metres));
     person = person.aged(entry.condition().years()).trained(entry.condition().training());
     return measured(person, entry, notes);
   }

@@ -14,6 +14,7 @@ import org.leverbook.body.Person;
 import org.leverbook.body.Population;
 import org.leverbook.body.Sex;
 import org.leverbook.body.Training;
+import org.leverbook.data.Recent;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
@@ -35,9 +36,13 @@ public final class DrawnPeople extends Group implements Choosing<DrawnPeople> {
   /** Draws for one person, in the mean draws it takes: missed once in 10^26. */
   private static final double PATIENCE = 60;
 
+  /** Who fits may take many draws: so many are kept for those who ask again. */
+  private static final int KEPT = 1024;
+
   private final int count;
   private final double women;
   private final Casting casting;
+  private final Recent<Integer, Person> recent = new Recent<>(KEPT, this::found);
   private final Map<Sex, Casting.Fit> fits = new EnumMap<>(Sex.class);
 
   private DrawnPeople(int count, double women, Casting casting) {
@@ -171,6 +176,10 @@ public final class DrawnPeople extends Group implements Choosing<DrawnPeople> {
               number,
               count - 1));
     }
+    return casting.wishful() ? recent.get(number) : found(number);
+  }
+
+  private Person found(int number) {
     Sex sex = sex(number);
     Casting.Fit fit = fits.get(sex);
     return casting.person(sex, number, fit == null ? 1 : (int) Math.ceil(PATIENCE / fit.share()));
