@@ -15,7 +15,8 @@ import org.leverbook.quantity.Si;
 import org.leverbook.quantity.Units;
 
 /**
- * How a group is narrowed. Each word gives another group; the first one stays.
+ * How a group is narrowed. Each word gives another group; the first one stays. {@link DrawnPeople}
+ * keep their number and draw others who fit; a {@link Club} keeps those of its lifters who fit.
  *
  * @param <G> what kind of group
  */
