@@ -30,8 +30,8 @@ public abstract sealed class Group extends AbstractList<Person> implements Shown
   /** So many rows are shown; files hold all. */
   private static final int FIRST = 5;
 
-  /** So many are looked at for the sizes that stand below them. */
-  private static final int LOOKED_AT = 2_000;
+  /** So many are looked at for the sizes below them: own conditions may be slow. */
+  private static final int LOOKED_AT = 500;
 
   Group() {}
 

@@ -167,7 +167,7 @@ class DrawnPeopleTest {
     assertThat(million.get(999_999)).isEqualTo(Population.person(Sex.FEMALE, 1, 999_999));
     assertThat(million.text())
         .contains("500,000 men and 500,000 women, seed 1", "man 0", "woman 1", "999,995 more")
-        .contains("Columns are percentiles of the first 2,000 people; lengths from joint to joint.")
+        .contains("Columns are percentiles of the first 500 people; lengths from joint to joint.")
         .contains("ANSUR II (Gordon et al. 2014)");
     assertThatThrownBy(million::table)
         .isInstanceOf(Refused.class)
