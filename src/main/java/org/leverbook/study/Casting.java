@@ -166,13 +166,18 @@ record Casting(long seed, int youngest, int oldest, Training training, List<Wish
    * @throws Refused if nobody or nearly nobody does
    */
   Fit probe(Sex sex, boolean othersFit) {
+    return probe(sex, othersFit, MOST_PROBED);
+  }
+
+  /** The same, giving up after so many draws. */
+  Fit probe(Sex sex, boolean othersFit, int most) {
     int[] fitting = {0};
     String[] reason = {""};
     int drawn = 0;
     int block = FIRST_BLOCK;
-    while (fitting[0] < ENOUGH && drawn < MOST_PROBED) {
+    while (fitting[0] < ENOUGH && drawn < most) {
       int from = drawn;
-      int asked = Math.min(block, MOST_PROBED - drawn);
+      int asked = Math.min(block, most - drawn);
       int done =
           Many.each(
               "people who fit",
