@@ -1,10 +1,11 @@
 package org.leverbook.body;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.leverbook.data.DataTable;
-import org.leverbook.data.Lookup;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -51,8 +52,8 @@ public record Links(
     double footLength,
     double footBreadth) {
 
-  private static final Lookup BY_LINK =
-      new Lookup(DataTable.read("body/links_from_ansur.csv"), "sex", "link");
+  /** Fractions of stature, by sex and link. */
+  private static final Map<Sex, Map<String, Double>> FRACTIONS = fractions();
 
   /** The parts that give or take when stature must stay. */
   private static final List<Part> GIVING = List.of(Part.SHANK, Part.THIGH, Part.TRUNK);
@@ -148,6 +149,21 @@ public record Links(
     return footHeight + shank + thigh;
   }
 
+  private static Map<Sex, Map<String, Double>> fractions() {
+    Map<Sex, Map<String, Double>> fractions = new EnumMap<>(Sex.class);
+    DataTable table = DataTable.read("body/links_from_ansur.csv");
+    for (Sex sex : Sex.values()) {
+      fractions.put(
+          sex,
+          table.rows().stream()
+              .filter(row -> row.is("sex", sex.word()))
+              .collect(
+                  Collectors.toUnmodifiableMap(
+                      row -> row.text("link"), row -> row.number("fraction_of_stature"))));
+    }
+    return fractions;
+  }
+
   private static Links scaled(Sex sex, double stature, Map<Part, Double> changes, double rest) {
     Reader read = new Reader(sex, stature, changes, rest);
     double footHeight = read.link("foot_height", Part.FOOT);
@@ -189,7 +205,7 @@ public record Links(
   private record Reader(Sex sex, double stature, Map<Part, Double> changes, double rest) {
 
     double usual(String link) {
-      return stature * BY_LINK.row(sex.word(), link).number("fraction_of_stature");
+      return stature * FRACTIONS.get(sex).get(link);
     }
 
     double link(String link, Part part) {

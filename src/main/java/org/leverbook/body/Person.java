@@ -49,6 +49,11 @@ public record Person(
     Condition condition)
     implements Shown {
 
+  private static final double LIGHTEST = 30;
+  private static final double HEAVIEST = 300;
+  private static final double SHORTEST = 1.2;
+  private static final double TALLEST = 2.3;
+
   private static final double SMALLEST_FACTOR = 0.7;
   private static final double LARGEST_FACTOR = 1.4;
 
@@ -72,15 +77,24 @@ public record Person(
    * @throws Refused if a value is missing or outside
    */
   public static Person of(Sex sex, Quantity<Mass> mass, Quantity<Length> stature) {
-    return new Person(
+    return usual(
         Ask.present("sex", sex, "MALE"),
-        Ask.mass("body mass", mass, 30, 300),
-        Ask.length("stature", stature, 1.2, 2.3),
-        Map.of(),
-        false,
-        false,
-        SegmentTable.DE_LEVA_1996,
-        Condition.USUAL);
+        Ask.mass("body mass", mass, LIGHTEST, HEAVIEST),
+        Ask.length("stature", stature, SHORTEST, TALLEST));
+  }
+
+  /** An adult of usual proportions, with values that were checked or come from a survey. */
+  static Person usual(Sex sex, double kilograms, double metres) {
+    return new Person(
+        sex, kilograms, metres, Map.of(), false, false, SegmentTable.DE_LEVA_1996, Condition.USUAL);
+  }
+
+  /** Whether a mass and a stature are those that {@link #of} takes. */
+  static boolean possible(double kilograms, double metres) {
+    return kilograms >= LIGHTEST
+        && kilograms <= HEAVIEST
+        && metres >= SHORTEST
+        && metres <= TALLEST;
   }
 
   /**
@@ -224,6 +238,19 @@ public record Person(
    */
   public Body body() {
     return Body.of(this);
+  }
+
+  /**
+   * Where a part stands among people of the same sex and stature, by the survey's spreads and
+   * correlations: {@code lifter.longer(THIGH, percent(8)).percentileForStature(THIGH)} is 94, so 94
+   * of a hundred people as tall have shorter thighs.
+   *
+   * @param part which
+   * @return a percentile, 0 to 100
+   * @throws Refused if the part has no spread of its own in the survey's correlations: the neck
+   */
+  public double percentileForStature(Part part) {
+    return 100 * ForStature.shareShorter(this, part);
   }
 
   /**

@@ -17,6 +17,7 @@ import org.leverbook.display.Shown;
 import org.leverbook.lift.Lift;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
+import org.leverbook.study.Choosing;
 
 /**
  * A help text, of a lift with its picture.
@@ -112,7 +113,7 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
   private static String steps(Class<?> type) {
     return Arrays.stream(type.getMethods())
         .filter(m -> !Modifier.isStatic(m.getModifiers()) && !m.isSynthetic())
-        .filter(m -> m.getDeclaringClass() != Object.class)
+        .filter(m -> !m.getDeclaringClass().getName().startsWith("java."))
         .filter(m -> !UNTOLD.contains(m.getName()))
         .map(m -> "  ." + signature(m))
         .distinct()
@@ -125,10 +126,12 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
         Arrays.stream(method.getParameters())
             .map(p -> name(p.getParameterizedType()) + " " + p.getName())
             .collect(Collectors.joining(", "));
-    // A setting of a lift gives the lift again.
+    // A setting of a lift gives the lift again, a choice among people a group.
     String given =
         method.getGenericReturnType() instanceof TypeVariable
-            ? "the changed lift"
+            ? method.getDeclaringClass() == Choosing.class
+                ? "the narrowed group"
+                : "the changed lift"
             : name(method.getGenericReturnType());
     return method.getName() + "(" + parameters + ")" + (given.equals("void") ? "" : ": " + given);
   }

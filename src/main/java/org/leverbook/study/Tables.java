@@ -26,7 +26,7 @@ final class Tables {
     for (int c = 0; c < sheet.columns().size(); c++) {
       int column = c;
       String heading = sheet.columns().get(c).heading();
-      if (sheet.columns().get(c).decimals() > 0) {
+      if (numeric(sheet, c)) {
         DoubleColumn numbers = DoubleColumn.create(heading);
         // For reading only: files keep every digit.
         numbers.setPrintFormatter(NumberColumnFormatter.fixedWithGrouping(1));
@@ -39,6 +39,12 @@ final class Tables {
       }
     }
     return table;
+  }
+
+  /** A column with decimals, or of whole numbers. */
+  private static boolean numeric(Sheet sheet, int column) {
+    return sheet.columns().get(column).decimals() > 0
+        || sheet.rows().stream().anyMatch(row -> row.get(column) instanceof Double);
   }
 
   private static void append(DoubleColumn column, Double value) {

@@ -11,5 +11,9 @@
  * order, with a word to those who wait, and keeping what is done when the user stops. Tables are
  * Tablesaw's, with the unit in every column's name ({@link org.leverbook.study.ColumnNames}). This
  * is the first room that knows Tablesaw.
+ *
+ * <p>A {@link org.leverbook.study.Group} is people to try things on: {@link
+ * org.leverbook.study.DrawnPeople} as a survey has them, or a {@link org.leverbook.study.Club} from
+ * a list of measurements.
  */
 package org.leverbook.study;
