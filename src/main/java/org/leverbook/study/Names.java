@@ -1,0 +1,109 @@
+package org.leverbook.study;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.leverbook.load.Barbell;
+import org.leverbook.load.Inertia;
+import org.leverbook.load.Load;
+import org.leverbook.load.NoLoad;
+import org.leverbook.statics.Fact;
+import org.leverbook.statics.Position;
+import org.leverbook.support.Support;
+
+/**
+ * Names for those compared, from what differs between them: positions of one name are told apart by
+ * supports, loads, how they came out, or who they are of, in this order.
+ */
+final class Names {
+
+  private Names() {}
+
+  /** One name for each, no two alike. */
+  static List<String> of(List<String> names, List<Position> positions) {
+    List<String> told = new ArrayList<>(names);
+    List<Function<Integer, String>> ways =
+        List.of(
+            i -> supports(i, positions),
+            i -> loads(positions.get(i)),
+            i -> facts(i, positions),
+            i -> who(positions.get(i)));
+    for (Function<Integer, String> way : ways) {
+      List<String> before = List.copyOf(told);
+      for (int i = 0; i < told.size(); i++) {
+        List<Integer> alike = alike(before, i);
+        boolean differs = alike.stream().map(way).distinct().count() > 1;
+        if (differs && !way.apply(i).isEmpty()) {
+          told.set(i, before.get(i) + ", " + way.apply(i));
+        }
+      }
+    }
+    List<String> last = List.copyOf(told);
+    for (int i = 0; i < told.size(); i++) {
+      int nth = Collections.frequency(last.subList(0, i + 1), last.get(i));
+      if (nth > 1) {
+        told.set(i, last.get(i) + " (" + nth + ")");
+      }
+    }
+    return told;
+  }
+
+  private static List<Integer> alike(List<String> names, int which) {
+    List<Integer> alike = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      if (names.get(i).equals(names.get(which))) {
+        alike.add(i);
+      }
+    }
+    return alike;
+  }
+
+  /** What holds this one up and not all. */
+  private static String supports(int which, List<Position> positions) {
+    return positions.get(which).supports().stream()
+        .map(Support::source)
+        .distinct()
+        .filter(
+            source ->
+                positions.stream()
+                    .anyMatch(p -> p.supports().stream().noneMatch(s -> s.source().equals(source))))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The first thing that came out otherwise. */
+  private static String facts(int which, List<Position> positions) {
+    for (Fact fact : positions.get(which).facts()) {
+      boolean same =
+          positions.stream()
+              .allMatch(
+                  p -> p.facts().stream().anyMatch(f -> f.toString().equals(fact.toString())));
+      if (!same) {
+        return fact.toString();
+      }
+    }
+    return "";
+  }
+
+  /** The lifter without where the masses come from. */
+  static String who(Position position) {
+    return position.body().person().text().split("; masses:")[0];
+  }
+
+  /** What is lifted; what masses set against being moved is no thing of its own. */
+  static String loads(Position position) {
+    String lifted =
+        position.loads().stream()
+            .filter(Names::isThere)
+            .map(Load::description)
+            .collect(Collectors.joining(", "));
+    return lifted.isEmpty() ? "nothing held" : lifted;
+  }
+
+  private static boolean isThere(Load load) {
+    return !(load instanceof Inertia)
+        && !(load instanceof NoLoad)
+        && !(load instanceof Barbell bar && bar.kilograms() == 0);
+  }
+}
