@@ -64,6 +64,10 @@ public final class Comparison implements Shown {
     }
   }
 
+  private Comparison(List<Entrant<Position>> given, String loads) {
+    this(given, new LoadRule(loads, w -> 1));
+  }
+
   private Comparison(List<Entrant<Position>> given, LoadRule rule) {
     this.given = given;
     this.rule = rule;
@@ -97,9 +101,9 @@ public final class Comparison implements Shown {
     return new Comparison(entrants, LoadRule.AS_GIVEN);
   }
 
-  /** Rows that are there already, loads and all. */
-  static Comparison of(List<Entrant<Position>> entrants) {
-    return new Comparison(entrants, LoadRule.AS_GIVEN);
+  /** Positions of ways whose loads were chosen already. */
+  static Comparison at(List<Entrant<Position>> there, String loads) {
+    return new Comparison(there, loads);
   }
 
   /**

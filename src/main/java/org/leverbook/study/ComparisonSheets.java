@@ -1,6 +1,7 @@
 package org.leverbook.study;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,7 +57,7 @@ final class ComparisonSheets {
     }
     List<String> notes = new ArrayList<>();
     loadsDiffer(comparison).ifPresent(notes::add);
-    liftersDiffer(positions(comparison)).ifPresent(notes::add);
+    ofLifters(positions(comparison)).ifPresent(notes::add);
     notes.add(
         "The limiter is the joint nearest to what healthy people of that build, age and training"
             + " gave; .strength() of a position tells the rest.");
@@ -135,17 +136,19 @@ final class ComparisonSheets {
   static List<String> notes(Comparison comparison) {
     List<String> notes = new ArrayList<>(reasons(comparison));
     loadsDiffer(comparison).ifPresent(notes::add);
-    liftersDiffer(positions(comparison)).ifPresent(notes::add);
-    notes.add(
-        "Difference and ratio: against "
-            + comparison.rows().get(0).name()
-            + "; a negative ratio turns the joint the other way, and below 0.5 N·m there nothing"
-            + " can be compared.");
-    notes.add(
-        "Moments and arms: positive where they tend to flex the joint; of paired joints, one"
-            + " side.");
+    ofLifters(positions(comparison)).ifPresent(notes::add);
+    notes.add(signs(comparison.rows().get(0).name()));
     notes.add(Caution.TEXT);
     return notes;
+  }
+
+  /** How to read the numbers. */
+  static String signs(String first) {
+    return "Moments and arms: positive where they tend to flex the joint; of paired joints, one side."
+        + " Difference and ratio: against "
+        + first
+        + "; a negative ratio turns the joint the other way, and where the first has less than"
+        + " 0.5 N·m no ratio is told.";
   }
 
   /** Why a column has no numbers. */
@@ -173,13 +176,12 @@ final class ComparisonSheets {
             .collect(Collectors.joining("; ", "The loads differ. ", ".")));
   }
 
-  static Optional<String> liftersDiffer(List<Position> positions) {
+  private static Optional<String> ofLifters(List<Position> positions) {
     List<String> lifters = positions.stream().map(Names::who).distinct().toList();
-    return lifters.size() < 2
-        ? Optional.empty()
-        : Optional.of(
-            "The lifters differ, so a difference may be theirs: "
-                + String.join("; ", lifters)
-                + ".");
+    return lifters.size() < 2 ? Optional.empty() : Optional.of(liftersDiffer(lifters));
+  }
+
+  static String liftersDiffer(Collection<String> lifters) {
+    return "The lifters differ, so a difference may be theirs: " + String.join("; ", lifters) + ".";
   }
 }

@@ -35,15 +35,7 @@ final class ComparisonTables {
             new Column("compression", "N", 1),
             Column.text("reason"));
     List<Map<Slot, Reading>> readings = comparison.rows().stream().map(Row::readings).toList();
-    List<SideBySide> slots = new ArrayList<>();
-    for (SideBySide one : SideBySide.of(List.of(JointId.values()), readings)) {
-      for (Slot slot : Slot.of(List.of(one.slot().joint()))) {
-        SideBySide split = new SideBySide(slot, slot.side().word(), one.axis());
-        if (!slots.contains(split)) {
-          slots.add(split);
-        }
-      }
-    }
+    List<SideBySide> slots = SideBySide.split(SideBySide.of(List.of(JointId.values()), readings));
     List<List<Object>> rows = new ArrayList<>();
     for (int i = 0; i < readings.size(); i++) {
       for (SideBySide one : slots) {

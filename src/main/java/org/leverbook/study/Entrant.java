@@ -14,7 +14,7 @@ import org.leverbook.quantity.Refused;
  *
  * @param <T> what it is: one position, or a whole way
  * @param name what to call it
- * @param given as it was given
+ * @param given as it was given; null where there was nothing already
  * @param shown with the load it is compared at; null where there is none
  * @param reason why there is none; empty where there is one
  */
@@ -31,6 +31,9 @@ record Entrant<T>(String name, Weighed<T> given, T shown, String reason) {
   }
 
   private Entrant<T> by(LoadRule rule) {
+    if (given == null) {
+      return this;
+    }
     try {
       return new Entrant<>(name, given, given.times(rule.times().applyAsDouble(given)), "");
     } catch (Refused e) {

@@ -40,11 +40,16 @@ final class Names {
         }
       }
     }
-    List<String> last = List.copyOf(told);
+    return numbered(told);
+  }
+
+  /** Names that are left alike get numbers. */
+  static List<String> numbered(List<String> names) {
+    List<String> told = new ArrayList<>(names);
     for (int i = 0; i < told.size(); i++) {
-      int nth = Collections.frequency(last.subList(0, i + 1), last.get(i));
+      int nth = Collections.frequency(names.subList(0, i + 1), names.get(i));
       if (nth > 1) {
-        told.set(i, last.get(i) + " (" + nth + ")");
+        told.set(i, names.get(i) + " (" + nth + ")");
       }
     }
     return told;

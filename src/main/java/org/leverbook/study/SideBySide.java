@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 
@@ -44,6 +45,18 @@ record SideBySide(Slot slot, String side, String axis) {
       }
     }
     return rows;
+  }
+
+  /** The same with each side in a row of its own. */
+  static List<SideBySide> split(List<SideBySide> rows) {
+    return rows.stream()
+        .flatMap(
+            one ->
+                one.side().equals("each")
+                    ? Slot.of(List.of(one.slot().joint())).stream()
+                        .map(slot -> new SideBySide(slot, slot.side().word(), one.axis()))
+                    : Stream.of(one))
+        .toList();
   }
 
   /** The axis about which the first tells most. */
