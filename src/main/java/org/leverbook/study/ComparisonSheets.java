@@ -165,7 +165,7 @@ final class ComparisonSheets {
 
   private static Optional<String> loadsDiffer(Comparison comparison) {
     List<Position> positions = positions(comparison);
-    boolean alike = positions.stream().map(Names::loads).distinct().count() < 2;
+    boolean alike = positions.stream().map(Names::sizes).distinct().count() < 2;
     if (alike) {
       return Optional.empty();
     }

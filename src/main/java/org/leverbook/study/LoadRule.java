@@ -23,14 +23,16 @@ record LoadRule(String words, ToDoubleFunction<Weighed<?>> times) {
 
   static LoadRule equalEffort(double share) {
     return new LoadRule(
-        String.format(Locale.ROOT, "each limiter at %.0f %% of what it can give", 100 * share),
-        w -> w.timesAtEffort(share));
+        "each limiter at " + percent(share) + " of what it can give", w -> w.timesAtEffort(share));
   }
 
   static LoadRule shareOfLargest(double share) {
     return new LoadRule(
-        String.format(Locale.ROOT, "each at %.0f %% of its own largest load", 100 * share),
-        w -> share * w.timesAtLargest());
+        "each at " + percent(share) + " of its own largest load", w -> share * w.timesAtLargest());
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.1f", 100 * share).replace(".0", "") + " %";
   }
 
   /** A load's size; refuses where that is not counted. */

@@ -3,6 +3,7 @@ package org.leverbook.study;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.leverbook.load.Barbell;
@@ -104,6 +105,19 @@ final class Names {
             .map(Load::description)
             .collect(Collectors.joining(", "));
     return lifted.isEmpty() ? "nothing held" : lifted;
+  }
+
+  /** How much is lifted, wherever it is held: counted kilograms, else what it is. */
+  static List<String> sizes(Position position) {
+    return position.loads().stream()
+        .filter(Names::isThere)
+        .map(
+            l ->
+                l.counted().isPresent()
+                    ? String.format(Locale.ROOT, "%.2f kg", l.counted().getAsDouble())
+                    : l.description())
+        .sorted()
+        .toList();
   }
 
   private static boolean isThere(Load load) {

@@ -43,7 +43,8 @@ public record Track(String name, String lifter, String load, String reason, List
     }
 
     private static Point nowhere(double share, String reason) {
-      return new Point(share, OptionalDouble.empty(), "", reason, new Values("", "", Map.of()));
+      return new Point(
+          share, OptionalDouble.empty(), "", reason, new Values("", "", List.of(), Map.of()));
     }
 
     static Point at(double share, Passage passage) {
@@ -58,7 +59,11 @@ public record Track(String name, String lifter, String load, String reason, List
           limiter.map(Demand::effort).orElse(OptionalDouble.empty()),
           limiter.map(Demand::what).orElse(""),
           tried.reason(),
-          new Values(Names.who(position), Names.loads(position), Reading.all(position)));
+          new Values(
+              Names.who(position),
+              Names.loads(position),
+              Names.sizes(position),
+              Reading.all(position)));
     }
 
     /**
@@ -87,9 +92,10 @@ public record Track(String name, String lifter, String load, String reason, List
    *
    * @param lifter whose
    * @param load what is lifted
+   * @param sizes how much of it
    * @param readings moments and arms
    */
-  record Values(String lifter, String load, Map<Slot, Reading> readings) {}
+  record Values(String lifter, String load, List<String> sizes, Map<Slot, Reading> readings) {}
 
   /** Keeps its own copy. */
   public Track {
@@ -127,6 +133,16 @@ public record Track(String name, String lifter, String load, String reason, List
         first.map(Values::load).orElse(""),
         reason,
         points);
+  }
+
+  /** How much is lifted where it begins. */
+  List<String> sizes() {
+    return points.stream()
+        .map(Point::values)
+        .filter(v -> !v.lifter().isEmpty())
+        .map(Values::sizes)
+        .findFirst()
+        .orElse(List.of());
   }
 
   /** The point at which a moment is greatest, of the earliest where several are. */

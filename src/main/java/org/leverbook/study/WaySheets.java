@@ -52,7 +52,7 @@ final class WaySheets {
   private static List<String> differences(WayComparison comparison) {
     List<Track> there = comparison.tracks().stream().filter(t -> !t.load().isEmpty()).toList();
     List<String> notes = new ArrayList<>();
-    if (there.stream().map(Track::load).distinct().count() > 1) {
+    if (there.stream().map(Track::sizes).distinct().count() > 1) {
       notes.add(
           there.stream()
               .map(t -> t.name() + ": " + t.load())
