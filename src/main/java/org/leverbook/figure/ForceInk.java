@@ -21,13 +21,9 @@ import org.leverbook.figure.Ink.Pen;
  * @param style colours and sizes
  * @param scale from metres to the page
  * @param room where on the page the line may run
+ * @param arrow how long the force's arrow is, page units
  */
-record ForceInk(Scene view, FigureStyle style, PageScale scale, Rectangle2D room) {
-
-  private static final double ARROW = 74;
-
-  /** Where the page is small the arrow is no longer than this, metres. */
-  private static final double ON_SMALL = 0.35;
+record ForceInk(Scene view, FigureStyle style, PageScale scale, Rectangle2D room, double arrow) {
 
   /** The line of force, with an arrow at the point where the load acts. */
   Group line() {
@@ -37,11 +33,10 @@ record ForceInk(Scene view, FigureStyle style, PageScale scale, Rectangle2D room
     Line2D whole = whole();
     content.add(Form.line(whole, dashed));
     Point2D from = scale.onPage(force.point());
-    double length = Math.min(ARROW, ON_SMALL * scale.perMetre());
     Point2D to =
         new Point2D.Double(
-            from.getX() + length * force.direction().getX(),
-            from.getY() - length * force.direction().getY());
+            from.getX() + arrow * force.direction().getX(),
+            from.getY() - arrow * force.direction().getY());
     content.add(Form.line(new Line2D.Double(from, to), Pen.solid(style.ink(), 3)));
     content.add(Form.filled(Arrows.head(from, to, 13, 5.5), style.ink()));
     Map<String, String> attributes = new LinkedHashMap<>();

@@ -8,15 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.leverbook.body.JointId;
-import org.leverbook.body.Side;
 import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
 import org.leverbook.figure.Ink.Pen;
 import org.leverbook.figure.Ink.Words;
 import org.leverbook.statics.JointMoment;
-import org.leverbook.statics.Position;
-import org.leverbook.study.Comparison.Row;
 
 /**
  * The moments of one position as bars below it: a line with joint, moment and arm, a bar below.
@@ -39,33 +37,52 @@ record MomentBars(
 
   private static final double CHIP = 18;
 
-  /** The moment of a joint where it is known: of a paired joint, the side where it is greater. */
-  static Optional<JointMoment> moment(Row row, JointId joint) {
-    Position position = row.position();
-    boolean known =
-        position != null
-            && joint.sides().stream().allMatch((Side side) -> position.knows(joint, side));
-    return known ? Optional.of(position.moment(joint)) : Optional.empty();
+  /**
+   * What a bar tells.
+   *
+   * @param newtonMetres with its sign
+   * @param arm metres, with the sign of what the load does; empty where no load has one
+   */
+  record Told(double newtonMetres, OptionalDouble arm) {
+
+    static Told of(JointMoment moment) {
+      return new Told(
+          moment.signed(),
+          moment.mainLoad().isEmpty()
+              ? OptionalDouble.empty()
+              : OptionalDouble.of(moment.signedArm()));
+    }
+
+    String text() {
+      String size = number(newtonMetres, 0) + " N·m";
+      return arm.isEmpty() ? size : size + ", " + number(100 * arm.getAsDouble(), 1) + " cm";
+    }
+
+    private static String number(double value, int decimals) {
+      String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
+      boolean zero = Double.parseDouble(text) == 0;
+      return value < 0 && !zero ? "−" + text : text;
+    }
   }
 
   double height() {
     return ROW * joints.size();
   }
 
-  Group of(Row row, double left, double top, double width) {
+  Group of(SidePanel panel, double left, double top, double width) {
     List<Ink> ink = new ArrayList<>();
     double y = top;
     for (JointId joint : joints) {
-      ink.add(one(row, joint, left, y, width));
+      ink.add(one(panel, joint, left, y, width));
       y += ROW;
     }
-    return new Group(Map.of("class", "moments", "data-name", row.name()), ink);
+    return new Group(Map.of("class", "moments", "data-name", panel.called()), ink);
   }
 
-  private Group one(Row row, JointId joint, double left, double top, double width) {
+  private Group one(SidePanel panel, JointId joint, double left, double top, double width) {
     FigureStyle.Accent accent = accents.get(joint);
-    Optional<JointMoment> moment = moment(row, joint);
-    String words = joint.word() + "  " + moment.map(MomentBars::size).orElse("not known");
+    Optional<Told> told = panel.told(joint);
+    String words = joint.word() + "  " + told.map(Told::text).orElse("not known");
     double room = width - CHIP - 5;
     double size = style.caption();
     double needed = TextWidths.of(words, size, false);
@@ -80,8 +97,8 @@ record MomentBars(
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("class", "moment");
     attributes.put("data-joint", joint.word());
-    if (moment.isPresent()) {
-      double signed = moment.get().signed();
+    if (told.isPresent()) {
+      double signed = told.get().newtonMetres();
       double length = most == 0 ? 0 : width * Math.abs(signed) / most;
       Rectangle2D bar = new Rectangle2D.Double(left, line + 4, Math.max(0.5, length), THICK);
       Pen edge = Pen.solid(accent.colour(), 1);
@@ -91,16 +108,5 @@ record MomentBars(
       attributes.put("data-length", SvgWriter.number(length));
     }
     return new Group(attributes, ink);
-  }
-
-  private static String size(JointMoment moment) {
-    return String.format(
-        Locale.ROOT, "%s N·m, %s cm", told(moment.signed(), 0), told(100 * moment.signedArm(), 1));
-  }
-
-  private static String told(double value, int decimals) {
-    String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
-    boolean zero = Double.parseDouble(text) == 0;
-    return value < 0 && !zero ? "−" + text : text;
   }
 }

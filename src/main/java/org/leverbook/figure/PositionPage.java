@@ -18,6 +18,7 @@ final class PositionPage {
 
   private static final double WIDTH = 900;
   private static final double MARGIN = 28;
+  private static final double ARROW = 74;
 
   private final Scene view;
   private final FigureStyle style;
@@ -110,7 +111,7 @@ final class PositionPage {
   }
 
   private ForceInk forces() {
-    return new ForceInk(view, style, scale, room());
+    return new ForceInk(view, style, scale, room(), ARROW);
   }
 
   /** Where figure and labels may be: above the floor, between the margins. */

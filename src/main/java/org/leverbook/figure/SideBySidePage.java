@@ -18,8 +18,6 @@ import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
 import org.leverbook.figure.Ink.Pen;
 import org.leverbook.figure.Ink.Words;
-import org.leverbook.load.Inertia;
-import org.leverbook.load.Load;
 import org.leverbook.statics.Position;
 import org.leverbook.strength.Demand;
 import org.leverbook.study.Comparison;
@@ -93,15 +91,10 @@ final class SideBySidePage {
       return told;
     }
     if (lifters().size() > 1) {
-      told.add(lifter(row.position()));
+      told.add(row.lifter());
     }
-    String loads =
-        row.position().loads().stream()
-            .filter(l -> !(l instanceof Inertia))
-            .map(Load::description)
-            .collect(Collectors.joining(", "));
-    told.add(loads.isEmpty() ? "nothing held" : loads);
-    Optional<Demand> limiter = row.held() ? row.position().demands().limiter() : Optional.empty();
+    told.add(row.load());
+    Optional<Demand> limiter = row.limiter();
     limiter.ifPresent(
         d ->
             told.add(
@@ -114,20 +107,20 @@ final class SideBySidePage {
   }
 
   private List<String> lifters() {
-    return positions(comparison).stream().map(SideBySidePage::lifter).distinct().toList();
-  }
-
-  private static String lifter(Position position) {
-    return position.body().person().text().split("; masses:")[0];
+    return comparison.rows().stream()
+        .map(Row::lifter)
+        .filter(lifter -> !lifter.isEmpty())
+        .distinct()
+        .toList();
   }
 
   private Drawing drawing() {
     double y = heading();
     double most =
-        comparison.rows().stream()
-            .flatMap(row -> joints.stream().map(j -> MomentBars.moment(row, j)))
+        panels.stream()
+            .flatMap(panel -> joints.stream().map(panel::told))
             .flatMap(Optional::stream)
-            .mapToDouble(m -> m.size())
+            .mapToDouble(told -> Math.abs(told.newtonMetres()))
             .max()
             .orElse(0);
     MomentBars bars = new MomentBars(joints, most, accents, style);
@@ -141,7 +134,7 @@ final class SideBySidePage {
         double left = MARGIN + (i - from) * (width + BETWEEN);
         ink.addAll(panels.get(i).heading(left, y));
         ink.add(panels.get(i).body(left, top, floor, perMetre, accents));
-        ink.add(bars.of(comparison.rows().get(i), left, floor + 20, width));
+        ink.add(bars.of(panels.get(i), left, floor + 20, width));
       }
       y = floor + 20 + bars.height() + 18;
     }
@@ -157,15 +150,17 @@ final class SideBySidePage {
   }
 
   private String description() {
-    return comparison.rows().stream()
+    return panels.stream()
         .map(
-            row ->
-                row.name()
+            panel ->
+                panel.called()
                     + ": "
                     + joints.stream()
-                        .map(j -> MomentBars.moment(row, j))
-                        .flatMap(Optional::stream)
-                        .map(Object::toString)
+                        .map(
+                            j ->
+                                j.word()
+                                    + " "
+                                    + panel.told(j).map(MomentBars.Told::text).orElse("not known"))
                         .collect(Collectors.joining("; ")))
         .collect(Collectors.joining(". ", "Drawn to one scale. ", "."));
   }
@@ -216,10 +211,10 @@ final class SideBySidePage {
         "Arms run from the joint square onto the dashed line of force, in the colour and dash of the"
             + " joint's row. Bars: the moment at the joint, of a paired joint on the side that has"
             + " more, with the arm beside it; hollow, with a minus, where the resistance extends.");
-    if (positions(comparison).stream().anyMatch(p -> Scene.of(p, joints).sight().fromFront())) {
+    if (panels.stream().anyMatch(SidePanel::fromFront)) {
       sentences.add(
-          "What is seen from the front shows its arms as they look from there; numbers and bars are"
-              + " about the joint's own axis.");
+          "Seen from the front, arm and moment are about the line of sight; tables tell them about"
+              + " the joint's own axis.");
     }
     if (lifters().size() > 1) {
       sentences.add("The lifters differ, so a difference may be theirs.");

@@ -4,17 +4,20 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.JointId;
 import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
 import org.leverbook.figure.Ink.Pen;
 import org.leverbook.figure.Ink.Words;
+import org.leverbook.statics.Position;
 import org.leverbook.study.Comparison.Row;
 
 /**
@@ -25,6 +28,9 @@ final class SidePanel {
 
   /** Free at both sides of the body, page units. */
   static final double PAD = 12;
+
+  /** The force's arrow, so short that it ends above the rows below the floor, metres. */
+  private static final double ARROW = 0.25;
 
   private final Row row;
   private final FigureStyle style;
@@ -52,6 +58,38 @@ final class SidePanel {
   /** What of the world it must show, metres; empty where there is no position. */
   Optional<Rectangle2D> seen() {
     return scene.map(view -> PageScale.fitted(view, 900, 0).seen());
+  }
+
+  /** What it is called. */
+  String called() {
+    return row.name();
+  }
+
+  /** Whether it is seen from the front. */
+  boolean fromFront() {
+    return scene.filter(view -> view.sight().fromFront()).isPresent();
+  }
+
+  /**
+   * What is told of a joint: about its own axis, of a paired joint on the side that has more; from
+   * the front, where there is an arm, what is drawn.
+   *
+   * @return empty where it is not known
+   */
+  Optional<MomentBars.Told> told(JointId joint) {
+    if (fromFront()) {
+      Optional<DrawnArm> arm =
+          scene.get().arms().stream()
+              .filter(a -> a.id() == joint)
+              .max(Comparator.comparingDouble(DrawnArm::newtonMetres));
+      if (arm.isPresent()) {
+        return arm.map(a -> new MomentBars.Told(a.newtonMetres(), OptionalDouble.of(a.told())));
+      }
+    }
+    Position position = row.position();
+    boolean known =
+        position != null && joint.sides().stream().allMatch(side -> position.knows(joint, side));
+    return known ? Optional.of(MomentBars.Told.of(position.moment(joint))) : Optional.empty();
   }
 
   private List<String> name() {
@@ -138,7 +176,7 @@ final class SidePanel {
         .filter(balance -> view.position().held())
         .ifPresent(b -> ink.add(push(view.seen(b.centreOfPressure()).getX(), left, scale)));
     Rectangle2D room = new Rectangle2D.Double(left, top, width, floor - top);
-    ForceInk forces = new ForceInk(view, style, scale, room);
+    ForceInk forces = new ForceInk(view, style, scale, room, ARROW * perMetre);
     ink.add(forces.line());
     view.arms().forEach(arm -> ink.add(forces.arm(arm, accents.get(arm.id()))));
     attributes.put("data-scale", String.format(Locale.ROOT, "%.6f", perMetre));

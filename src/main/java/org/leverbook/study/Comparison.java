@@ -3,6 +3,7 @@ package org.leverbook.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -16,6 +17,7 @@ import org.leverbook.display.Shown;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
+import org.leverbook.strength.Demand;
 import tech.tablesaw.api.Table;
 
 /**
@@ -52,9 +54,36 @@ public final class Comparison implements Shown {
       return position != null && position.held();
     }
 
+    /**
+     * Who lifts.
+     *
+     * @return as in "man, 85.0 kg, 178.0 cm"; empty where there is no position
+     */
+    public String lifter() {
+      return position == null ? "" : Names.who(position);
+    }
+
+    /**
+     * What is lifted.
+     *
+     * @return as in "barbell 60.0 kg" or "nothing held"; empty where there is no position
+     */
+    public String load() {
+      return position == null ? "" : Names.loads(position);
+    }
+
+    /**
+     * The joint nearest to its limit.
+     *
+     * @return empty where nothing is held, or nothing of known strength is asked
+     */
+    public Optional<Demand> limiter() {
+      return held() ? position.demands().limiter() : Optional.empty();
+    }
+
     /** Its numbers, as far as they are known. */
-    java.util.Map<Slot, Reading> readings() {
-      return position == null ? java.util.Map.of() : Reading.all(position);
+    Map<Slot, Reading> readings() {
+      return position == null ? Map.of() : Reading.all(position);
     }
 
     private static Row of(Entrant<Position> entrant) {

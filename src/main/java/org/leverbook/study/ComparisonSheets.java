@@ -46,10 +46,10 @@ final class ComparisonSheets {
             Column.text("held"));
     List<List<Object>> rows = new ArrayList<>();
     for (Row row : comparison.rows()) {
-      Optional<Demand> limiter = limiter(row);
+      Optional<Demand> limiter = row.limiter();
       List<Object> line = new ArrayList<>();
       line.add(row.name());
-      line.add(row.position() == null ? UNKNOWN : Names.loads(row.position()));
+      line.add(row.load().isEmpty() ? UNKNOWN : row.load());
       line.add(limiter.isPresent() ? 100 * limiter.get().effort().orElseThrow() : UNKNOWN);
       line.add(limiter.map(Demand::what).orElse(UNKNOWN));
       line.add(row.reason().isEmpty() ? "yes" : row.reason());
@@ -63,10 +63,6 @@ final class ComparisonSheets {
             + " gave; .strength() of a position tells the rest.");
     notes.add(Caution.TEXT);
     return new Sheet(title(comparison), columns, rows, notes);
-  }
-
-  static Optional<Demand> limiter(Row row) {
-    return row.held() ? row.position().demands().limiter() : Optional.empty();
   }
 
   static String title(Comparison comparison) {
@@ -172,7 +168,7 @@ final class ComparisonSheets {
     return Optional.of(
         comparison.rows().stream()
             .filter(row -> row.position() != null)
-            .map(row -> row.name() + ": " + Names.loads(row.position()))
+            .map(row -> row.name() + ": " + row.load())
             .collect(Collectors.joining("; ", "The loads differ. ", ".")));
   }
 

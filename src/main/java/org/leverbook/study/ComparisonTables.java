@@ -56,7 +56,7 @@ final class ComparisonTables {
     Reading first = firsts.get(one.slot());
     List<Object> line = new ArrayList<>();
     line.add(row.name());
-    line.add(row.position() == null ? "" : Names.loads(row.position()));
+    line.add(row.load());
     line.add(one.slot().joint().word());
     line.add(one.side());
     line.add(one.axis());
@@ -93,10 +93,10 @@ final class ComparisonTables {
     for (int i = 0; i < readings.size(); i++) {
       Row row = comparison.rows().get(i);
       Map<Slot, Reading> each = readings.get(i);
-      Optional<Demand> limiter = ComparisonSheets.limiter(row);
+      Optional<Demand> limiter = row.limiter();
       List<Object> line = new ArrayList<>();
       line.add(row.name());
-      line.add(row.position() == null ? "" : Names.loads(row.position()));
+      line.add(row.load());
       line.add(limiter.map(d -> 100 * d.effort().orElseThrow()).orElse(null));
       line.add(limiter.map(Demand::what).orElse(""));
       for (SideBySide s : slots) {

@@ -16,7 +16,7 @@ import org.leverbook.support.Support;
 
 /**
  * Names for those compared, from what differs between them: positions of one name are told apart by
- * supports, loads, how they came out, or who they are of, in this order.
+ * who they are of, supports, loads, or how they came out, in this order.
  */
 final class Names {
 
@@ -27,10 +27,10 @@ final class Names {
     List<String> told = new ArrayList<>(names);
     List<Function<Integer, String>> ways =
         List.of(
+            i -> build(i, positions),
             i -> supports(i, positions),
             i -> loads(positions.get(i)),
-            i -> facts(i, positions),
-            i -> who(positions.get(i)));
+            i -> facts(i, positions));
     for (Function<Integer, String> way : ways) {
       List<String> before = List.copyOf(told);
       for (int i = 0; i < told.size(); i++) {
@@ -64,6 +64,17 @@ final class Names {
       }
     }
     return alike;
+  }
+
+  /** Sex and size where they differ, else what is unusual. */
+  private static String build(int which, List<Position> positions) {
+    List<String> sizes =
+        positions.stream().map(p -> who(p).replaceAll(" \\(.*", "")).distinct().toList();
+    if (sizes.size() > 1) {
+      return who(positions.get(which));
+    }
+    String changes = positions.get(which).body().person().changesInWords();
+    return changes.isEmpty() ? "usual build" : changes.replaceAll(", (stature|mass) kept", "");
   }
 
   /** What holds this one up and not all. */

@@ -113,22 +113,32 @@ final class WaySheets {
       rows.add(line);
     }
     return new Sheet(
-        "Largest moments side by side, " + comparison.loads(), columns, rows, notes(comparison));
+        "Largest moments side by side, " + comparison.loads(), columns, rows, allNotes(comparison));
   }
 
+  /** Why something is missing, and what differs besides. */
   static List<String> notes(WayComparison comparison) {
-    List<String> notes = new ArrayList<>();
-    for (Track track : comparison.tracks()) {
-      if (!track.missing().isEmpty()) {
-        notes.add(track.name() + ": " + track.missing());
-      }
-    }
+    List<String> notes = new ArrayList<>(missing(comparison));
+    notes.addAll(differences(comparison));
+    return notes;
+  }
+
+  /** The same with how to read the numbers. */
+  private static List<String> allNotes(WayComparison comparison) {
+    List<String> notes = new ArrayList<>(missing(comparison));
     notes.add(
         "Looked at every twentieth of the way; the largest moments of two joints may be at different"
             + " places.");
     notes.add(ComparisonSheets.signs(comparison.tracks().get(0).name()));
     notes.addAll(differences(comparison));
     return notes;
+  }
+
+  private static List<String> missing(WayComparison comparison) {
+    return comparison.tracks().stream()
+        .filter(track -> !track.missing().isEmpty())
+        .map(track -> track.name() + ": " + track.missing())
+        .toList();
   }
 
   static Sheet verdicts(WayComparison comparison, List<Entrant<Passage>> ways) {
@@ -191,7 +201,7 @@ final class WaySheets {
       }
     }
     return new Sheet(
-        "Side by side over the way, " + comparison.loads(), columns, rows, notes(comparison));
+        "Side by side over the way, " + comparison.loads(), columns, rows, allNotes(comparison));
   }
 
   private static Double effort(Point point) {
@@ -229,6 +239,6 @@ final class WaySheets {
       }
     }
     return new Sheet(
-        "Side by side over the way, " + comparison.loads(), columns, rows, notes(comparison));
+        "Side by side over the way, " + comparison.loads(), columns, rows, allNotes(comparison));
   }
 }
