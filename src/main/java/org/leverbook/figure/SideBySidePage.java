@@ -100,9 +100,9 @@ final class SideBySidePage {
             told.add(
                 String.format(
                     Locale.ROOT,
-                    "limiter: %s, %.0f %%",
-                    d.what(),
-                    100 * d.effort().orElseThrow())));
+                    "limiter at %.0f %%: %s",
+                    100 * d.effort().orElseThrow(),
+                    d.what())));
     return told;
   }
 
@@ -215,6 +215,10 @@ final class SideBySidePage {
       sentences.add(
           "Seen from the front, arm and moment are about the line of sight; tables tell them about"
               + " the joint's own axis.");
+    }
+    if (panels.stream().anyMatch(SidePanel::holdsNothing)) {
+      sentences.add(
+          "Where nothing is held the line is that of the body's own weight, without arms.");
     }
     if (lifters().size() > 1) {
       sentences.add("The lifters differ, so a difference may be theirs.");

@@ -65,6 +65,11 @@ final class SidePanel {
     return row.name();
   }
 
+  /** Whether its line is that of the body's own weight. */
+  boolean holdsNothing() {
+    return scene.filter(view -> !view.holdsSomething()).isPresent();
+  }
+
   /** Whether it is seen from the front. */
   boolean fromFront() {
     return scene.filter(view -> view.sight().fromFront()).isPresent();

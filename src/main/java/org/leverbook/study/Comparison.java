@@ -115,7 +115,7 @@ public final class Comparison implements Shown {
   public static Comparison of(Position first, Position... others) {
     List<Position> all = new ArrayList<>();
     all.add(first);
-    all.addAll(Arrays.asList(Ask.present("other positions", others, "padded")));
+    all.addAll(Arrays.asList(Ask.present("other position", others, "padded")));
     all.forEach(p -> Ask.present("position", p, "pull.start()"));
     Entrant.counted(all.size(), "positions", "compare(bent, bent.on(chestPad(deg(30))))");
     List<String> names = Names.of(all.stream().map(Position::name).toList(), all);
@@ -147,7 +147,7 @@ public final class Comparison implements Shown {
   }
 
   /**
-   * All with the load of the first, in kilograms.
+   * All with the load of the first, in kilograms; of several loads the one that pulls hardest.
    *
    * @return the changed comparison
    * @throws Refused if the first has no load that is counted in kilograms

@@ -31,6 +31,9 @@ final class ComparisonSheets {
   /** Stands where a number would. */
   static final String UNKNOWN = "not known";
 
+  /** Stands where there is nothing to tell a number of. */
+  static final String NONE = "none";
+
   /** Stands where a ratio would. */
   static final String INCOMPARABLE = "not comparable";
 
@@ -104,7 +107,7 @@ final class ComparisonSheets {
     for (Map<Slot, Reading> each : readings) {
       Reading reading = each.get(one.slot());
       line.add(reading == null ? UNKNOWN : (Object) reading.moment(one.axis()));
-      line.add(reading == null ? UNKNOWN : (Object) reading.armInCm(one.axis()));
+      line.add(reading == null ? UNKNOWN : arm(reading, one.axis()));
     }
     Reading first = readings.get(0).get(one.slot());
     for (Map<Slot, Reading> each : readings.subList(1, readings.size())) {
@@ -116,6 +119,11 @@ final class ComparisonSheets {
         against(line, reading.moment(one.axis()), first.moment(one.axis()));
       }
     }
+  }
+
+  /** An arm, or that there is none. */
+  static Object arm(Reading reading, String axis) {
+    return reading.armInCm(axis).<Object>map(cm -> cm).orElse(NONE);
   }
 
   /** Difference and ratio. */
@@ -141,7 +149,7 @@ final class ComparisonSheets {
   /** How to read the numbers. */
   static String signs(String first) {
     return "Moments and arms: positive where they tend to flex the joint; of paired joints, one side."
-        + " Difference and ratio: against "
+        + " No arm is told where no load acts beyond the joint. Difference and ratio: against "
         + first
         + "; a negative ratio turns the joint the other way, and where the first has less than"
         + " 0.5 N·m no ratio is told.";

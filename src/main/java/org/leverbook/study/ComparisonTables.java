@@ -61,7 +61,7 @@ final class ComparisonTables {
     line.add(one.side());
     line.add(one.axis());
     line.add(reading == null ? null : reading.moment(one.axis()));
-    line.add(reading == null ? null : reading.armInCm(one.axis()));
+    line.add(reading == null ? null : reading.armInCm(one.axis()).orElse(null));
     boolean both = !isFirst && reading != null && first != null;
     double here = both ? reading.moment(one.axis()) : 0;
     double there = both ? first.moment(one.axis()) : 0;
@@ -105,7 +105,7 @@ final class ComparisonTables {
       }
       for (SideBySide s : slots) {
         Reading reading = each.get(s.slot());
-        line.add(reading == null ? null : reading.armInCm(s.axis()));
+        line.add(reading == null ? null : reading.armInCm(s.axis()).orElse(null));
       }
       line.add(row.reason());
       rows.add(line);

@@ -105,7 +105,7 @@ final class InsideComparison {
           for (Row row : comparison.rows()) {
             line.add(
                 row.held()
-                    ? each.containsKey(row) ? (Object) each.get(row) : "none"
+                    ? each.containsKey(row) ? (Object) each.get(row) : ComparisonSheets.NONE
                     : ComparisonSheets.UNKNOWN);
           }
           for (Row row : ComparisonSheets.others(comparison)) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.leverbook.load.Barbell;
 import org.leverbook.load.Inertia;
 import org.leverbook.load.Load;
@@ -20,6 +21,8 @@ import org.leverbook.support.Support;
  */
 final class Names {
 
+  private static final String NOTHING = "nothing held";
+
   private Names() {}
 
   /** One name for each, no two alike. */
@@ -29,7 +32,7 @@ final class Names {
         List.of(
             i -> build(i, positions),
             i -> supports(i, positions),
-            i -> loads(positions.get(i)),
+            i -> loads(i, positions),
             i -> facts(i, positions));
     for (Function<Integer, String> way : ways) {
       List<String> before = List.copyOf(told);
@@ -77,6 +80,19 @@ final class Names {
     return changes.isEmpty() ? "usual build" : changes.replaceAll(", (stature|mass) kept", "");
   }
 
+  /** What this one lifts and not all do. */
+  private static String loads(int which, List<Position> positions) {
+    String own =
+        lifted(positions.get(which))
+            .filter(load -> positions.stream().anyMatch(p -> lifted(p).noneMatch(load::equals)))
+            .collect(Collectors.joining(", "));
+    return lifted(positions.get(which)).findAny().isEmpty() ? NOTHING : own;
+  }
+
+  private static Stream<String> lifted(Position position) {
+    return position.loads().stream().filter(Names::isThere).map(Load::description);
+  }
+
   /** What holds this one up and not all. */
   private static String supports(int which, List<Position> positions) {
     return positions.get(which).supports().stream()
@@ -110,12 +126,8 @@ final class Names {
 
   /** What is lifted; what masses set against being moved is no thing of its own. */
   static String loads(Position position) {
-    String lifted =
-        position.loads().stream()
-            .filter(Names::isThere)
-            .map(Load::description)
-            .collect(Collectors.joining(", "));
-    return lifted.isEmpty() ? "nothing held" : lifted;
+    String lifted = lifted(position).collect(Collectors.joining(", "));
+    return lifted.isEmpty() ? NOTHING : lifted;
   }
 
   /** How much is lifted, wherever it is held: counted kilograms, else what it is. */

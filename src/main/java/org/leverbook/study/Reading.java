@@ -14,7 +14,8 @@ import org.leverbook.statics.Position;
  *
  * @param main the axis the position itself tells about, as in "flexion"
  * @param moments by axis, newton metres, positive towards the motion
- * @param arms of the main load by axis, metres, with the sign of what that load gives
+ * @param arms of the main load by axis, metres, with the sign of what that load gives; none where
+ *     no load acts beyond the joint
  */
 record Reading(String main, Map<String, Double> moments, Map<String, Double> arms) {
 
@@ -37,7 +38,9 @@ record Reading(String main, Map<String, Double> moments, Map<String, Double> arm
     for (JointMoment.Axis axis : moment.axes()) {
       String name = axis.motion().axis();
       moments.put(name, moment.moment().dotProduct(axis.direction()));
-      arms.put(name, newtons == 0 ? 0 : load.get().moment().dotProduct(axis.direction()) / newtons);
+      if (newtons > 0) {
+        arms.put(name, load.get().moment().dotProduct(axis.direction()) / newtons);
+      }
     }
     return new Reading(moment.motion().axis(), moments, arms);
   }
@@ -47,8 +50,8 @@ record Reading(String main, Map<String, Double> moments, Map<String, Double> arm
     return moments.getOrDefault(axis, 0.0);
   }
 
-  /** Centimetres; zero where the joint has no such axis. */
-  double armInCm(String axis) {
-    return 100 * arms.getOrDefault(axis, 0.0);
+  /** Centimetres; empty where no load acts beyond the joint. */
+  Optional<Double> armInCm(String axis) {
+    return arms.isEmpty() ? Optional.empty() : Optional.of(100 * arms.getOrDefault(axis, 0.0));
   }
 }

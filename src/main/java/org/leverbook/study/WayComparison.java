@@ -57,7 +57,7 @@ public final class WayComparison implements Shown {
   public static WayComparison of(Lift<?> first, Lift<?>... others) {
     List<Lift<?>> all = new ArrayList<>();
     all.add(first);
-    all.addAll(Arrays.asList(Ask.present("other lifts", others, "frontSquat(lifter)")));
+    all.addAll(Arrays.asList(Ask.present("other lift", others, "frontSquat(lifter)")));
     all.forEach(l -> Ask.present("lift", l, "backSquat(lifter)"));
     Entrant.counted(all.size(), "lifts", "compare(backSquat(lifter), frontSquat(lifter))");
     List<Entrant<Passage>> entrants = new ArrayList<>();
@@ -80,7 +80,7 @@ public final class WayComparison implements Shown {
   public static WayComparison of(Movement first, Movement... others) {
     List<Movement> all = new ArrayList<>();
     all.add(first);
-    all.addAll(Arrays.asList(Ask.present("other movements", others, "slow")));
+    all.addAll(Arrays.asList(Ask.present("other movement", others, "slow")));
     all.forEach(m -> Ask.present("movement", m, "backSquat(lifter).moving(smooth(seconds(1)))"));
     Entrant.counted(all.size(), "movements", "compare(fast, slow)");
     List<String> plain =

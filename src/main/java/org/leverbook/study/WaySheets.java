@@ -98,7 +98,7 @@ final class WaySheets {
         Reading reading = peak.map(p -> p.readings().get(one.slot())).orElse(null);
         line.add(reading == null ? ComparisonSheets.UNKNOWN : (Object) reading.moment(one.axis()));
         line.add(reading == null ? null : 100 * peak.get().share());
-        line.add(reading == null ? null : reading.armInCm(one.axis()));
+        line.add(reading == null ? null : ComparisonSheets.arm(reading, one.axis()));
       }
       for (Optional<Point> peak : peaks.subList(1, peaks.size())) {
         if (peak.isEmpty() || peaks.get(0).isEmpty()) {
@@ -193,7 +193,7 @@ final class WaySheets {
           line.add(100 * point.share());
           line.addAll(List.of(one.slot().joint().word(), one.side(), one.axis()));
           line.add(reading == null ? null : reading.moment(one.axis()));
-          line.add(reading == null ? null : reading.armInCm(one.axis()));
+          line.add(reading == null ? null : reading.armInCm(one.axis()).orElse(null));
           line.add(effort(point));
           line.add(point.reason());
           rows.add(line);
@@ -232,7 +232,7 @@ final class WaySheets {
         }
         for (SideBySide s : slots) {
           Reading reading = point.readings().get(s.slot());
-          line.add(reading == null ? null : reading.armInCm(s.axis()));
+          line.add(reading == null ? null : reading.armInCm(s.axis()).orElse(null));
         }
         line.add(point.reason());
         rows.add(line);
