@@ -36,6 +36,9 @@ public final class Comparison implements Shown {
   private final LoadRule rule;
   private final List<Row> rows;
 
+  /** Whether the loads were chosen for whole ways, and each posture found with its load. */
+  private final boolean chosenBefore;
+
   /**
    * One of the positions.
    *
@@ -94,10 +97,15 @@ public final class Comparison implements Shown {
   }
 
   private Comparison(List<Entrant<Position>> given, String loads) {
-    this(given, new LoadRule(loads, w -> 1));
+    this(given, new LoadRule(loads, w -> 1), true);
   }
 
   private Comparison(List<Entrant<Position>> given, LoadRule rule) {
+    this(given, rule, false);
+  }
+
+  private Comparison(List<Entrant<Position>> given, LoadRule rule, boolean chosenBefore) {
+    this.chosenBefore = chosenBefore;
     this.given = given;
     this.rule = rule;
     List<Entrant<Position>> weighed = rule == LoadRule.AS_GIVEN ? given : Entrant.by(rule, given);
@@ -130,6 +138,11 @@ public final class Comparison implements Shown {
     return new Comparison(entrants, LoadRule.AS_GIVEN);
   }
 
+  /** Whether loads were changed here, and the postures not. */
+  boolean posturesKept() {
+    return rule != LoadRule.AS_GIVEN && !chosenBefore;
+  }
+
   /** Positions of ways whose loads were chosen already. */
   static Comparison at(List<Entrant<Position>> there, String loads) {
     return new Comparison(there, loads);
@@ -143,7 +156,7 @@ public final class Comparison implements Shown {
    * @throws Refused if there are too few or too many names, or two are alike
    */
   public Comparison called(String... names) {
-    return new Comparison(Entrant.called(given, names), rule);
+    return new Comparison(Entrant.called(given, names), rule, chosenBefore);
   }
 
   /**

@@ -61,11 +61,18 @@ final class ComparisonSheets {
     List<String> notes = new ArrayList<>();
     loadsDiffer(comparison).ifPresent(notes::add);
     ofLifters(positions(comparison)).ifPresent(notes::add);
+    kept(comparison).ifPresent(notes::add);
     notes.add(
         "The limiter is the joint nearest to what healthy people of that build, age and training"
             + " gave; .strength() of a position tells the rest.");
     notes.add(Caution.TEXT);
     return new Sheet(title(comparison), columns, rows, notes);
+  }
+
+  private static Optional<String> kept(Comparison comparison) {
+    return comparison.posturesKept()
+        ? Optional.of("Postures stay as they were given while the loads change.")
+        : Optional.empty();
   }
 
   static String title(Comparison comparison) {
@@ -141,6 +148,7 @@ final class ComparisonSheets {
     List<String> notes = new ArrayList<>(reasons(comparison));
     loadsDiffer(comparison).ifPresent(notes::add);
     ofLifters(positions(comparison)).ifPresent(notes::add);
+    kept(comparison).ifPresent(notes::add);
     notes.add(signs(comparison.rows().get(0).name()));
     notes.add(Caution.TEXT);
     return notes;
