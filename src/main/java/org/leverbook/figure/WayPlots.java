@@ -16,7 +16,11 @@ import org.leverbook.study.WayComparison;
 final class WayPlots {
 
   private static final int WIDTH = 900;
-  private static final int HEIGHT = 520;
+
+  /** Without the names below. */
+  private static final int HEIGHT = 430;
+
+  private static final int NAME = 30;
 
   private WayPlots() {}
 
@@ -50,7 +54,7 @@ final class WayPlots {
           made[0] =
               new XYChartBuilder()
                   .width(WIDTH)
-                  .height(HEIGHT)
+                  .height(HEIGHT + NAME * tracks.size())
                   .title(
                       Caption.capital(JointNames.of(joint))
                           + " over the way, "

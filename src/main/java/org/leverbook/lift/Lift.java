@@ -257,12 +257,12 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
    * The largest load at each share of the way at which no joint gives more than a share of its
    * strength, as in {@code squat.largestAtEffort(percent(70))}.
    *
-   * @param effort 1 to 200 % of what each joint can give
+   * @param effort 1 to 1000 % of what each joint can give
    * @return a table; its least load is the largest for the whole lift
    * @throws Refused if the share is missing or outside, or the lift has no load that could grow
    */
   public LargestLoad largestAtEffort(Quantity<Dimensionless> effort) {
-    double share = Ask.share("effort", effort, 0.01, 2);
+    double share = Ask.share("effort", effort, 0.01, 10);
     String name = String.format(Locale.ROOT, "%s, no joint above %.0f %%", name(), 100 * share);
     return LargestLoad.of(this, Capacity.of(body()).times(share)).called(name);
   }

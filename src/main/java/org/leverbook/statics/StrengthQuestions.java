@@ -97,13 +97,13 @@ public sealed interface StrengthQuestions permits Position {
    * The largest load at which no joint gives more than a share of its strength, as in {@code
    * start.largestAtEffort(percent(70))}.
    *
-   * @param effort 1 to 200 % of what each joint can give
+   * @param effort 1 to 1000 % of what each joint can give
    * @return the load and what then gives that share
    * @throws Refused if the share is missing or outside, or nothing here can grow
    */
   default Largest largestAtEffort(Quantity<Dimensionless> effort) {
     Position position = (Position) this;
-    double share = Ask.share("effort", effort, 0.01, 2);
+    double share = Ask.share("effort", effort, 0.01, 10);
     return Largest.of(position, Capacity.of(position.body()).times(share));
   }
 

@@ -56,7 +56,17 @@ record Entrant<T>(String name, Weighed<T> given, T shown, String reason) {
   }
 
   static <T> List<Entrant<T>> by(LoadRule rule, List<Entrant<T>> all) {
-    return all.parallelStream().map(e -> e.by(rule)).toList();
+    List<Entrant<T>> weighed = new ArrayList<>();
+    int done =
+        Many.each(
+            "loads of the comparison",
+            all.size(),
+            i -> all.get(i).by(rule),
+            (i, entrant) -> weighed.add(entrant));
+    if (done < all.size()) {
+      throw new Refused("Stopped before all loads of the comparison were found.");
+    }
+    return weighed;
   }
 
   /** The names that a coach gave, checked. */

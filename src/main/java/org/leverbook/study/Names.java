@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -17,9 +18,14 @@ import org.leverbook.support.Support;
 
 /**
  * Names for those compared, from what differs between them: positions of one name are told apart by
- * who they are of, supports, loads, or how they came out, in this order.
+ * who they are of, supports, settings, loads, or how they came out, in this order.
  */
 final class Names {
+
+  /** What most lifts find rather than are told; it follows the load, so the load is told first. */
+  private static final Set<String> FOUND =
+      Set.of(
+          "knee bend", "hip flexion", "ankle flexion", "trunk lean", "spine flexion", "elbow bend");
 
   private static final String NOTHING = "nothing held";
 
@@ -32,8 +38,9 @@ final class Names {
         List.of(
             i -> build(i, positions),
             i -> supports(i, positions),
+            i -> facts(i, positions, false),
             i -> loads(i, positions),
-            i -> facts(i, positions));
+            i -> facts(i, positions, true));
     for (Function<Integer, String> way : ways) {
       List<String> before = List.copyOf(told);
       for (int i = 0; i < told.size(); i++) {
@@ -106,13 +113,13 @@ final class Names {
   }
 
   /** The first thing that came out otherwise. */
-  private static String facts(int which, List<Position> positions) {
+  private static String facts(int which, List<Position> positions, boolean found) {
     for (Fact fact : positions.get(which).facts()) {
       boolean same =
           positions.stream()
               .allMatch(
                   p -> p.facts().stream().anyMatch(f -> f.toString().equals(fact.toString())));
-      if (!same) {
+      if (!same && (found || !FOUND.contains(fact.name()))) {
         return fact.toString();
       }
     }

@@ -1,6 +1,7 @@
 package org.leverbook.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -170,30 +171,29 @@ final class WaySheets {
             Column.text("about"),
             new Column("moment", "N·m", 1),
             new Column("arm", "cm", 1),
+            new Column("difference", "N·m", 1),
+            new Column("ratio", "", 2),
             new Column("limiter's effort", "%", 1),
             Column.text("reason"));
     List<SideBySide> slots =
         SideBySide.split(SideBySide.of(List.of(JointId.values()), readings(comparison)));
+    List<Point> firsts = comparison.tracks().get(0).points();
     List<List<Object>> rows = new ArrayList<>();
     for (Track track : comparison.tracks()) {
       if (track.points().isEmpty()) {
-        List<Object> line = new ArrayList<>(List.of(track.name(), ""));
-        line.add(null);
-        line.addAll(List.of("", "", ""));
-        line.add(null);
-        line.add(null);
-        line.add(null);
-        line.add(track.reason());
-        rows.add(line);
+        rows.add(
+            Arrays.asList(
+                track.name(), "", null, "", "", "", null, null, null, null, null, track.reason()));
       }
-      for (Point point : track.points()) {
+      for (int i = 0; i < track.points().size(); i++) {
+        Point point = track.points().get(i);
+        boolean against = !firsts.isEmpty() && track != comparison.tracks().get(0);
         for (SideBySide one : slots) {
-          Reading reading = point.readings().get(one.slot());
           List<Object> line = new ArrayList<>(List.of(track.name(), track.load()));
           line.add(100 * point.share());
           line.addAll(List.of(one.slot().joint().word(), one.side(), one.axis()));
-          line.add(reading == null ? null : reading.moment(one.axis()));
-          line.add(reading == null ? null : reading.armInCm(one.axis()).orElse(null));
+          Reading first = against ? firsts.get(i).readings().get(one.slot()) : null;
+          numbers(line, one, point.readings().get(one.slot()), first);
           line.add(effort(point));
           line.add(point.reason());
           rows.add(line);
@@ -202,6 +202,17 @@ final class WaySheets {
     }
     return new Sheet(
         "Side by side over the way, " + comparison.loads(), columns, rows, allNotes(comparison));
+  }
+
+  /** Moment, arm, and what they are against the first at the same share. */
+  private static void numbers(List<Object> line, SideBySide one, Reading reading, Reading first) {
+    line.add(reading == null ? null : reading.moment(one.axis()));
+    line.add(reading == null ? null : reading.armInCm(one.axis()).orElse(null));
+    boolean both = reading != null && first != null;
+    double here = both ? reading.moment(one.axis()) : 0;
+    double there = both ? first.moment(one.axis()) : 0;
+    line.add(both ? here - there : null);
+    line.add(SideBySide.ratio(here, there).orElse(null));
   }
 
   private static Double effort(Point point) {
