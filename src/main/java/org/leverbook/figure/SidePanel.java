@@ -32,6 +32,9 @@ final class SidePanel {
   /** The force's arrow, so short that it ends above the rows below the floor, metres. */
   private static final double ARROW = 0.25;
 
+  /** So far below the floor arrows may reach, page units. */
+  private static final double BELOW = 16;
+
   private final Row row;
   private final FigureStyle style;
   private final double width;
@@ -57,7 +60,7 @@ final class SidePanel {
 
   /** What of the world it must show, metres; empty where there is no position. */
   Optional<Rectangle2D> seen() {
-    return scene.map(view -> PageScale.fitted(view, 900, 0).seen());
+    return scene.map(SidePanel::seen);
   }
 
   /** What it is called. */
@@ -82,19 +85,38 @@ final class SidePanel {
    * @return empty where it is not known
    */
   Optional<MomentBars.Told> told(JointId joint) {
-    if (fromFront()) {
-      Optional<DrawnArm> arm =
-          scene.get().arms().stream()
-              .filter(a -> a.id() == joint)
-              .max(Comparator.comparingDouble(DrawnArm::newtonMetres));
-      if (arm.isPresent()) {
-        return arm.map(a -> new MomentBars.Told(a.newtonMetres(), OptionalDouble.of(a.told())));
-      }
-    }
     Position position = row.position();
     boolean known =
         position != null && joint.sides().stream().allMatch(side -> position.knows(joint, side));
-    return known ? Optional.of(MomentBars.Told.of(position.moment(joint))) : Optional.empty();
+    if (!known) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        fromFront() ? fromFront(position, joint) : MomentBars.Told.of(position.moment(joint)));
+  }
+
+  private MomentBars.Told fromFront(Position position, JointId joint) {
+    Scene view = scene.orElseThrow();
+    Optional<DrawnArm> arm =
+        view.arms().stream()
+            .filter(a -> a.id() == joint)
+            .max(Comparator.comparingDouble(DrawnArm::newtonMetres));
+    return arm.map(a -> new MomentBars.Told(a.newtonMetres(), OptionalDouble.of(a.told())))
+        .orElseGet(
+            () ->
+                new MomentBars.Told(
+                    joint.sides().stream()
+                        .map(side -> position.moment(joint, side).moment())
+                        .mapToDouble(m -> Math.abs(m.dotProduct(view.sight().towards())))
+                        .max()
+                        .orElseThrow(),
+                    OptionalDouble.empty()));
+  }
+
+  private static Rectangle2D seen(Scene view) {
+    Rectangle2D seen = PageScale.fitted(view, 900, 0).seen();
+    SupportInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
+    return seen;
   }
 
   private List<String> name() {
@@ -175,7 +197,7 @@ final class SidePanel {
     ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
     ink.addAll(new LoadInk(view, style, scale).pieces());
-    ink.addAll(supports.arrows());
+    ink.addAll(supports.arrows(BELOW));
     view.position()
         .onGround()
         .filter(balance -> view.position().held())

@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.leverbook.load.Barbell;
@@ -34,20 +34,21 @@ final class Names {
   /** One name for each, no two alike. */
   static List<String> of(List<String> names, List<Position> positions) {
     List<String> told = new ArrayList<>(names);
-    List<Function<Integer, String>> ways =
+    List<BiFunction<Position, List<Position>, String>> ways =
         List.of(
-            i -> build(i, positions),
-            i -> supports(i, positions),
-            i -> facts(i, positions, false),
-            i -> loads(i, positions),
-            i -> facts(i, positions, true));
-    for (Function<Integer, String> way : ways) {
+            Names::build,
+            Names::supports,
+            (one, alike) -> facts(one, alike, false),
+            Names::loads,
+            (one, alike) -> facts(one, alike, true));
+    for (BiFunction<Position, List<Position>, String> way : ways) {
       List<String> before = List.copyOf(told);
       for (int i = 0; i < told.size(); i++) {
-        List<Integer> alike = alike(before, i);
-        boolean differs = alike.stream().map(way).distinct().count() > 1;
-        if (differs && !way.apply(i).isEmpty()) {
-          told.set(i, before.get(i) + ", " + way.apply(i));
+        List<Position> alike = alike(before, i, positions);
+        String words = way.apply(positions.get(i), alike);
+        boolean differs = alike.stream().map(p -> way.apply(p, alike)).distinct().count() > 1;
+        if (differs && !words.isEmpty()) {
+          told.set(i, before.get(i) + ", " + words);
         }
       }
     }
@@ -66,34 +67,35 @@ final class Names {
     return told;
   }
 
-  private static List<Integer> alike(List<String> names, int which) {
-    List<Integer> alike = new ArrayList<>();
+  /** Those that have the same name so far, itself among them. */
+  private static List<Position> alike(List<String> names, int which, List<Position> positions) {
+    List<Position> alike = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
       if (names.get(i).equals(names.get(which))) {
-        alike.add(i);
+        alike.add(positions.get(i));
       }
     }
     return alike;
   }
 
   /** Sex and size where they differ, else what is unusual. */
-  private static String build(int which, List<Position> positions) {
+  private static String build(Position one, List<Position> alike) {
     List<String> sizes =
-        positions.stream().map(p -> who(p).replaceAll(" \\(.*", "")).distinct().toList();
+        alike.stream().map(p -> who(p).replaceAll(" \\(.*", "")).distinct().toList();
     if (sizes.size() > 1) {
-      return who(positions.get(which));
+      return who(one);
     }
-    String changes = positions.get(which).body().person().changesInWords();
+    String changes = one.body().person().changesInWords();
     return changes.isEmpty() ? "usual build" : changes.replaceAll(", (stature|mass) kept", "");
   }
 
   /** What this one lifts and not all do. */
-  private static String loads(int which, List<Position> positions) {
+  private static String loads(Position one, List<Position> alike) {
     String own =
-        lifted(positions.get(which))
-            .filter(load -> positions.stream().anyMatch(p -> lifted(p).noneMatch(load::equals)))
+        lifted(one)
+            .filter(load -> alike.stream().anyMatch(p -> lifted(p).noneMatch(load::equals)))
             .collect(Collectors.joining(", "));
-    return lifted(positions.get(which)).findAny().isEmpty() ? NOTHING : own;
+    return lifted(one).findAny().isEmpty() ? NOTHING : own;
   }
 
   private static Stream<String> lifted(Position position) {
@@ -101,22 +103,22 @@ final class Names {
   }
 
   /** What holds this one up and not all. */
-  private static String supports(int which, List<Position> positions) {
-    return positions.get(which).supports().stream()
+  private static String supports(Position one, List<Position> alike) {
+    return one.supports().stream()
         .map(Support::source)
         .distinct()
         .filter(
             source ->
-                positions.stream()
+                alike.stream()
                     .anyMatch(p -> p.supports().stream().noneMatch(s -> s.source().equals(source))))
         .collect(Collectors.joining(", "));
   }
 
   /** The first thing that came out otherwise. */
-  private static String facts(int which, List<Position> positions, boolean found) {
-    for (Fact fact : positions.get(which).facts()) {
+  private static String facts(Position one, List<Position> alike, boolean found) {
+    for (Fact fact : one.facts()) {
       boolean same =
-          positions.stream()
+          alike.stream()
               .allMatch(
                   p -> p.facts().stream().anyMatch(f -> f.toString().equals(fact.toString())));
       if (!same && (found || !FOUND.contains(fact.name()))) {
