@@ -22,7 +22,10 @@ import org.leverbook.support.Support;
  */
 final class Names {
 
-  /** What most lifts find rather than are told; it follows the load, so the load is told first. */
+  /**
+   * Settings stand first among the facts; with one of these begins what most lifts find and are not
+   * told. That follows the load, so the load is told before it.
+   */
   private static final Set<String> FOUND =
       Set.of(
           "knee bend", "hip flexion", "ankle flexion", "trunk lean", "spine flexion", "elbow bend");
@@ -121,7 +124,10 @@ final class Names {
           alike.stream()
               .allMatch(
                   p -> p.facts().stream().anyMatch(f -> f.toString().equals(fact.toString())));
-      if (!same && (found || !FOUND.contains(fact.name()))) {
+      if (!found && FOUND.contains(fact.name())) {
+        return "";
+      }
+      if (!same) {
         return fact.toString();
       }
     }
