@@ -23,6 +23,7 @@ import org.leverbook.quantity.Units;
 import org.leverbook.session.Evaluation;
 import org.leverbook.session.Preamble;
 import org.leverbook.session.Session;
+import org.leverbook.statics.Position;
 import org.leverbook.study.Sweep;
 
 /** What the README shows is what a newcomer gets. */
@@ -71,12 +72,21 @@ class ReadmeTest {
   }
 
   @Test
-  void its_pictures_are_those_the_first_lesson_draws() throws IOException {
+  void its_pictures_are_those_the_lessons_draw() throws IOException {
     Hinge pull =
         Hinge.of(Person.of(Sex.MALE, Units.kg(85), Units.cm(178)))
             .holding(Barbell.of(Units.kg(140)))
             .hipHeight(Units.cm(58));
     same("start", pull.start().picture());
+    Position bent =
+        Hinge.of(Person.of(Sex.MALE, Units.kg(85), Units.cm(178)))
+            .holding(Barbell.of(Units.kg(60)))
+            .hipHeight(Units.cm(72))
+            .start();
+    Position padded = bent.on(Vocabulary.chestPad(Units.deg(30)));
+    same(
+        "side-by-side",
+        Vocabulary.compare(bent, padded).called("free", "chest on the pad").picture());
     Picture plot =
         Sweep.over("hip height", Units.cm(48), Units.cm(72), 25, h -> pull.hipHeight(h).start())
             .plot(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER);

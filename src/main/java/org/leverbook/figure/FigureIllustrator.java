@@ -7,11 +7,13 @@ import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
+import org.leverbook.study.Comparison;
 import org.leverbook.study.Grid;
 import org.leverbook.study.GridOfThree;
 import org.leverbook.study.Sweep;
+import org.leverbook.study.WayComparison;
 
-/** Draws positions, sweeps and grids. */
+/** Draws positions, sweeps, grids and comparisons. */
 public final class FigureIllustrator implements Illustrator {
 
   @Override
@@ -32,6 +34,14 @@ public final class FigureIllustrator implements Illustrator {
     if (subject instanceof Sweep sweep) {
       return Optional.of(
           Plots.picture(sweep, joints.isEmpty() ? Plots.usual() : joints, FigureStyle.PRINT));
+    }
+    if (subject instanceof Comparison comparison) {
+      return Optional.of(SideBySidePage.picture(comparison, joints, FigureStyle.PRINT));
+    }
+    if (subject instanceof WayComparison ways) {
+      return Optional.of(
+          WayPlots.picture(
+              ways, joints.isEmpty() ? JointId.HIP : joints.get(0), FigureStyle.PRINT));
     }
     if (subject instanceof Grid<?, ?> grid) {
       return Optional.of(

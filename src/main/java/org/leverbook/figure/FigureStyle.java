@@ -110,6 +110,18 @@ record FigureStyle(
   }
 
   /**
+   * The accent of one curve of many: where the palette ends it begins anew with other dashes.
+   *
+   * @param which from 0
+   * @return its accent
+   */
+  Accent accent(int which) {
+    int own = which % ACCENTS.size();
+    Accent dashed = ACCENTS.get((own + which / ACCENTS.size()) % ACCENTS.size());
+    return new Accent(ACCENTS.get(own).colour(), dashed.dash(), dashed.marker());
+  }
+
+  /**
    * Accents for several joints in one plot, all different as far as the palette goes: each keeps
    * its own unless another has taken it.
    *

@@ -158,6 +158,11 @@ public final class Plots {
             .flatMapToDouble(row -> joints.stream().mapToDouble(j -> row.moment(j)))
             .sorted()
             .toArray();
+    spanned(chart, moments);
+  }
+
+  /** So that all moments, in their order, and zero are seen. */
+  static void spanned(XYChart chart, double[] moments) {
     double low = Math.min(0, moments[0]);
     double high = Math.max(0, moments[moments.length - 1]);
     double room = Math.max(1, 0.05 * (high - low));
@@ -170,7 +175,7 @@ public final class Plots {
    * XChart takes its tick marks from the first series where that is evenly spaced, odd decimals and
    * all, and round numbers otherwise.
    */
-  private static void zeroLine(XYChart chart, FigureStyle style) {
+  static void zeroLine(XYChart chart, FigureStyle style) {
     double low = chart.getStyler().getXAxisMin();
     double high = chart.getStyler().getXAxisMax();
     double[] x = {low, low + 0.3 * (high - low), high};
@@ -186,7 +191,10 @@ public final class Plots {
     // XChart breaks its line where a value is NaN; no other value of ours is ever NaN.
     double[] y =
         sweep.rows().stream().mapToDouble(r -> r.held() ? r.moment(joint) : Double.NaN).toArray();
-    XYSeries series = chart.addSeries(JointNames.of(joint), x, y);
+    accented(chart.addSeries(JointNames.of(joint), x, y), accent);
+  }
+
+  static void accented(XYSeries series, FigureStyle.Accent accent) {
     Color colour = Color.decode(accent.colour());
     series.setLineColor(colour);
     series.setMarkerColor(colour);

@@ -2,7 +2,6 @@ package org.leverbook.figure;
 
 import java.awt.geom.Area;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -11,11 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.JointId;
-import org.leverbook.figure.Ink.Form;
-import org.leverbook.figure.Ink.Group;
-import org.leverbook.figure.Ink.Pen;
 import org.leverbook.figure.Ink.Words;
 
 /** Lays a view out on a page: one scale, the line of force, the arms, labels, caption. */
@@ -23,6 +18,7 @@ final class PositionPage {
 
   private static final double WIDTH = 900;
   private static final double MARGIN = 28;
+  private static final double ARROW = 74;
 
   private final Scene view;
   private final FigureStyle style;
@@ -72,8 +68,8 @@ final class PositionPage {
     ink.addAll(new LoadInk(view, style, scale).pieces());
     ink.add(floor.marks());
     ink.addAll(supports.arrows());
-    line();
-    view.arms().forEach(arm -> ink.add(arm(arm)));
+    ink.add(forces().line());
+    view.arms().forEach(arm -> ink.add(forces().arm(arm, accents.get(arm.id()))));
     labels();
     double height = caption(scale.floor() + FloorInk.DEPTH + 14);
     Map<String, String> attributes = new LinkedHashMap<>();
@@ -114,93 +110,14 @@ final class PositionPage {
     }
   }
 
-  /** The line of force, with an arrow at the point where the load acts. */
-  private void line() {
-    ForceLine force = view.line();
-    Pen dashed = new Pen(style.ink(), 1.4, List.of(7.0, 4.0));
-    List<Ink> content = new ArrayList<>();
-    Line2D whole = lineOnPage();
-    content.add(Form.line(whole, dashed));
-    Point2D from = scale.onPage(force.point());
-    double length = 74;
-    Point2D to =
-        new Point2D.Double(
-            from.getX() + length * force.direction().getX(),
-            from.getY() - length * force.direction().getY());
-    content.add(Form.line(new Line2D.Double(from, to), Pen.solid(style.ink(), 3)));
-    content.add(Form.filled(Arrows.head(from, to, 13, 5.5), style.ink()));
-    Map<String, String> attributes = new LinkedHashMap<>();
-    attributes.put("class", "line-of-force");
-    attributes.put("data-source", force.source());
-    attributes.put("data-newtons", String.format(Locale.ROOT, "%.3f", force.newtons()));
-    ink.add(new Group(attributes, content));
-  }
-
-  /** From above everything to below, along the force. */
-  private Line2D lineOnPage() {
-    ForceLine force = view.line();
-    double up = 0;
-    double down = 0;
-    for (Vector2D corner : scale.corners()) {
-      double along = corner.subtract(force.point()).dotProduct(force.direction());
-      up = Math.min(up, along);
-      down = Math.max(down, along);
-    }
-    Line2D whole =
-        new Line2D.Double(
-            scale.onPage(force.point().add(force.direction().scalarMultiply(up))),
-            scale.onPage(force.point().add(force.direction().scalarMultiply(down))));
-    return Curves.within(whole, room());
+  private ForceInk forces() {
+    return new ForceInk(view, style, scale, room(), ARROW);
   }
 
   /** Where figure and labels may be: above the floor, between the margins. */
   private Rectangle2D room() {
     return new Rectangle2D.Double(
         MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.floor() - scale.top());
-  }
-
-  private Group arm(DrawnArm arm) {
-    FigureStyle.Accent accent = accents.get(arm.id());
-    Point2D joint = scale.onPage(arm.joint());
-    Point2D foot = scale.onPage(arm.foot());
-    List<Ink> content = new ArrayList<>();
-    Line2D line = new Line2D.Double(joint, foot);
-    content.add(Form.line(line, Pen.solid(style.paper(), 5)));
-    content.add(Form.line(line, new Pen(accent.colour(), 2.6, accent.dash())));
-    Vector2D along = view.line().direction();
-    double square = Math.min(9, joint.distance(foot) / 2);
-    if (square > 2) {
-      content.add(Form.line(corner(joint, foot, along, square), Pen.solid(accent.colour(), 1.3)));
-    }
-    content.add(
-        new Form(
-            Curves.disc(new Vector2D(joint.getX(), joint.getY()), 4.6),
-            accent.colour(),
-            1,
-            Pen.solid(style.paper(), 1.4)));
-    Map<String, String> attributes = new LinkedHashMap<>();
-    attributes.put("class", "arm");
-    attributes.put("data-joint", arm.id().word());
-    attributes.put("data-arm-m", String.format(Locale.ROOT, "%.6f", arm.told()));
-    attributes.put("data-arm-3d-m", String.format(Locale.ROOT, "%.6f", arm.moment().arm3d()));
-    attributes.put("data-moment-nm", String.format(Locale.ROOT, "%.3f", arm.newtonMetres()));
-    attributes.put("data-tends-to", arm.tendsTo().orElse(""));
-    return new Group(attributes, content);
-  }
-
-  /** The mark of a right angle where the arm meets the line of force. */
-  private static Path2D corner(Point2D joint, Point2D foot, Vector2D along, double size) {
-    double length = joint.distance(foot);
-    double ax = size * (joint.getX() - foot.getX()) / length;
-    double ay = size * (joint.getY() - foot.getY()) / length;
-    // Towards where the load comes from, so that the mark stays clear of the arrow.
-    double bx = -size * along.getX();
-    double by = size * along.getY();
-    Path2D mark = new Path2D.Double();
-    mark.moveTo(foot.getX() + ax, foot.getY() + ay);
-    mark.lineTo(foot.getX() + ax + bx, foot.getY() + ay + by);
-    mark.lineTo(foot.getX() + bx, foot.getY() + by);
-    return mark;
   }
 
   private void labels() {
@@ -221,7 +138,7 @@ final class PositionPage {
                   between(joint, foot, 0.25),
                   between(joint, foot, 0.75))));
     }
-    Line2D force = lineOnPage();
+    Line2D force = forces().whole();
     lines.add(force);
     Point2D above = scale.onPage(view.line().point());
     labels.add(

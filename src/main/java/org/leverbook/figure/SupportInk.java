@@ -22,7 +22,13 @@ final class SupportInk {
   /** Thickness of a cushion, metres: drawn by eye. */
   private static final double CUSHION = 0.05;
 
+  /** What is longer than any cushion is floor, metres. */
+  private static final double LONGEST = 3;
+
   private static final double ARROW = 60;
+
+  /** Tails end above the words below the floor, page units. */
+  private static final double BELOW = 0.9 * FloorInk.DEPTH;
 
   /** Two points this close look like one, metres. */
   private static final double NEAR = 0.01;
@@ -40,12 +46,22 @@ final class SupportInk {
     this.scale = scale;
   }
 
+  /** Points of cushions that a page must hold, metres. */
+  static List<Vector2D> extent(Scene view) {
+    List<Vector2D> points = new ArrayList<>();
+    for (Support support : view.position().supports()) {
+      if (support instanceof Pad pad && pad.length() < LONGEST) {
+        pad.ends(view.position().placement()).forEach(end -> points.add(view.seen(end)));
+      }
+    }
+    return points;
+  }
+
   /** The cushions, to stand behind the body. */
   List<Ink> pads() {
     List<Ink> ink = new ArrayList<>();
     for (Support support : view.position().supports()) {
-      // What is longer than any cushion is floor.
-      if (support instanceof Pad pad && pad.length() < 3) {
+      if (support instanceof Pad pad && pad.length() < LONGEST) {
         ink.add(
             slab(pad.source(), pad.ends(view.position().placement()), pad.facing(), pad.width()));
       } else if (support instanceof LimbRest rest && rest.height() > 0) {
@@ -71,10 +87,15 @@ final class SupportInk {
 
   /** One arrow for each support and part of the body that can be told apart from the side. */
   List<Ink> arrows() {
+    return arrows(BELOW);
+  }
+
+  /** The same with so much room for them below the floor, page units. */
+  List<Ink> arrows(double below) {
     List<Ink> ink = new ArrayList<>();
     for (Reaction reaction : shown()) {
       Point2D tip = scale.onPage(view.seen(reaction.point()));
-      Point2D tail = tail(reaction);
+      Point2D tail = tail(reaction, below);
       ink.add(
           new Group(
               Map.of(
@@ -102,16 +123,15 @@ final class SupportInk {
                   String.format(Locale.ROOT, "%.0f N", reaction.force().getNorm())),
               style.label(),
               style.bone(),
-              List.of(tail(reaction))));
+              List.of(tail(reaction, BELOW))));
     }
     return labels;
   }
 
-  private Point2D tail(Reaction reaction) {
+  private Point2D tail(Reaction reaction, double below) {
     Vector2D seen = view.seen(reaction.force()).normalize();
     Point2D tip = scale.onPage(view.seen(reaction.point()));
-    // Tails end above the words below the floor.
-    double room = scale.floor() + 0.9 * FloorInk.DEPTH - tip.getY();
+    double room = scale.floor() + below - tip.getY();
     double steep = ARROW * seen.getY();
     double length = steep > room && room > 0 ? ARROW * Math.max(0.3, room / steep) : ARROW;
     return new Point2D.Double(tip.getX() - length * seen.getX(), tip.getY() + length * seen.getY());

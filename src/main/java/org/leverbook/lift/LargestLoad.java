@@ -70,6 +70,10 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
     points = List.copyOf(points);
   }
 
+  LargestLoad called(String other) {
+    return new LargestLoad(other, lifter, points);
+  }
+
   static LargestLoad of(Lift<?> lift, Capacity capacity) {
     Position usual = lift.start();
     Load main = main(lift, usual);
@@ -91,7 +95,7 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
   }
 
   /** What the lift is done with; in lifts with the body alone what is worn besides. */
-  private static Load main(Lift<?> lift, Position usual) {
+  static Load main(Lift<?> lift, Position usual) {
     List<Load> more = lift.setup().more();
     return usual.loads().stream()
         .filter(Largest::grows)

@@ -25,6 +25,7 @@ import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 import org.leverbook.statics.Fact;
+import org.leverbook.statics.Largest;
 import org.leverbook.statics.Movement;
 import org.leverbook.statics.Notes;
 import org.leverbook.statics.Position;
@@ -250,6 +251,44 @@ public abstract class Lift<L extends Lift<L>> implements Shown {
    */
   public LargestLoad largestWithStraps() {
     return LargestLoad.of(this, Capacity.of(body()).strapped());
+  }
+
+  /**
+   * The largest load at each share of the way at which no joint gives more than a share of its
+   * strength, as in {@code squat.largestAtEffort(percent(70))}.
+   *
+   * @param effort 1 to 1000 % of what each joint can give
+   * @return a table; its least load is the largest for the whole lift
+   * @throws Refused if the share is missing or outside, or the lift has no load that could grow
+   */
+  public LargestLoad largestAtEffort(Quantity<Dimensionless> effort) {
+    double share = Ask.share("effort", effort, 0.01, 10);
+    String name = String.format(Locale.ROOT, "%s, no joint above %.0f %%", name(), 100 * share);
+    return LargestLoad.of(this, Capacity.of(body()).times(share)).called(name);
+  }
+
+  /**
+   * What the lift is done with; in lifts with the body alone what is worn besides.
+   *
+   * @return the load that can grow
+   * @throws Refused if there is none, or nobody of this build gets to the start
+   */
+  public Load mainLoad() {
+    return LargestLoad.main(this, start());
+  }
+
+  /**
+   * The same lift with its main load another size; each posture is found anew, since the balance
+   * moves with the load.
+   *
+   * @param times how many times the size it has; above zero
+   * @return the changed lift
+   * @throws Refused if it is no such number, or the lift has no load that could grow
+   */
+  public L withLoadTimes(double times) {
+    Load main = mainLoad();
+    Largest.times(main, times);
+    return with(main, times);
   }
 
   /**

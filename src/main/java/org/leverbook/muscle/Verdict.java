@@ -129,6 +129,17 @@ public final class Verdict implements Shown {
   }
 
   /**
+   * Any number of verdicts side by side.
+   *
+   * @param names what to call each
+   * @param verdicts as many as names; at least one
+   * @return a row for each group that any of them works; differences are to the first
+   */
+  public static Sheet sideBySide(List<String> names, List<Verdict> verdicts) {
+    return VerdictSheets.many(names, verdicts);
+  }
+
+  /**
    * Saves the table as CSV.
    *
    * @param name a file name that ends in {@code .csv}

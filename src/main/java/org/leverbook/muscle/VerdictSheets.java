@@ -119,7 +119,7 @@ final class VerdictSheets {
                 100 * b.most(),
                 band(b),
                 100 * (b.most() - a.most()),
-                a.low() > b.high() || b.low() > a.high() ? "yes" : "no"));
+                apart(a, b) ? "yes" : "no"));
       }
     }
     List<String> notes = new ArrayList<>(shortfalls(one, first + ": "));
@@ -132,6 +132,61 @@ final class VerdictSheets {
     }
     notes.add(Caution.TEXT);
     return new Sheet("Verdict, " + first + " beside " + second, columns, rows, notes);
+  }
+
+  /** Any number side by side; groups idle in all are named below. */
+  static Sheet many(List<String> names, List<Verdict> verdicts) {
+    List<Column> columns = new ArrayList<>(List.of(Column.text("group")));
+    for (String name : names) {
+      columns.add(Column.text(name));
+      columns.add(new Column(name + ", stress", "%", 0));
+      columns.add(Column.text(name + ", band (%)"));
+    }
+    for (String name : names.subList(1, names.size())) {
+      columns.add(new Column(name + ", difference", "%", 0));
+      columns.add(Column.text(name + ", bands apart"));
+    }
+    List<List<Object>> rows = new ArrayList<>();
+    List<String> idle = new ArrayList<>();
+    for (GroupVerdict first : verdicts.get(0).groups()) {
+      List<GroupVerdict> each = verdicts.stream().map(v -> v.group(first.group())).toList();
+      if (each.stream().allMatch(g -> g.word() == VerdictWord.IDLE)) {
+        idle.add(first.group());
+      } else {
+        rows.add(line(each));
+      }
+    }
+    List<String> notes = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      notes.addAll(shortfalls(verdicts.get(i), names.get(i) + ": "));
+    }
+    notes.add("Idle in all: " + (idle.isEmpty() ? "none" : String.join(", ", idle)) + ".");
+    notes.add(
+        "Differences are to the first. Where bands are not apart, one may be of our numbers only.");
+    notes.addAll(List.of(SCALE, STRESS, BAND));
+    if (verdicts.stream().anyMatch(v -> !v.moving())) {
+      notes.add(STILL);
+    }
+    notes.add(Caution.TEXT);
+    return new Sheet("Verdicts side by side", columns, rows, notes);
+  }
+
+  private static List<Object> line(List<GroupVerdict> each) {
+    List<Object> row = new ArrayList<>(List.of(each.get(0).group()));
+    for (GroupVerdict group : each) {
+      row.add(group.word().word());
+      row.add(100 * group.most());
+      row.add(band(group));
+    }
+    for (GroupVerdict group : each.subList(1, each.size())) {
+      row.add(100 * (group.most() - each.get(0).most()));
+      row.add(apart(each.get(0), group) ? "yes" : "no");
+    }
+    return row;
+  }
+
+  private static boolean apart(GroupVerdict a, GroupVerdict b) {
+    return a.low() > b.high() || b.low() > a.high();
   }
 
   private static List<String> shortfalls(Verdict verdict, String before) {

@@ -36,6 +36,8 @@ public record Largest(
   /** A hundredth of a kilogram in a hundred. */
   private static final double NEAR = 1e-4;
 
+  private static final double MOST_TIMES = 10_000;
+
   /** Where every try needs a posture of its own. */
   private static final double ROUGHLY = 5e-3;
 
@@ -104,7 +106,7 @@ public record Largest(
   }
 
   /** The load that pulls hardest among those that can grow. */
-  private static Load growing(Position position) {
+  static Load growing(Position position) {
     String hardest = Partition.hardest(position.forces());
     List<Load> able = position.loads().stream().filter(Largest::grows).toList();
     return able.stream()
@@ -116,6 +118,26 @@ public record Largest(
                 new Refused(
                     "There is no load here that could grow: hold one, or wear one with"
                         + " .with(beltWeight(kg(10)))."));
+  }
+
+  /**
+   * A load at another size.
+   *
+   * @param load which; one that can grow
+   * @param times how many times its size; zero or more
+   * @return the changed load
+   * @throws Refused if it is no such number
+   */
+  public static Load times(Load load, double times) {
+    if (!(times >= 0 && times <= MOST_TIMES)) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "A load can be 0 to %.0f times its size, not %s times: 1 keeps it.",
+              MOST_TIMES,
+              times));
+    }
+    return times == 0 ? new NoLoad() : load.times(times).orElseThrow();
   }
 
   /**

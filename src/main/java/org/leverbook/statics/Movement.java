@@ -97,6 +97,16 @@ public final class Movement implements Shown {
   }
 
   /**
+   * The same way with its main load another size; its inertia follows.
+   *
+   * @param times how many times the size it has; zero or more
+   * @return the changed movement
+   */
+  public Movement withLoadTimes(double times) {
+    return new Movement(name, tempo, course, share -> still.apply(share).withLoadTimes(times));
+  }
+
+  /**
    * The position at an instant, moving.
    *
    * @param time since the start, up to the tempo's duration

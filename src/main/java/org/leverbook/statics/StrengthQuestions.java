@@ -1,8 +1,12 @@
 package org.leverbook.statics;
 
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.leverbook.body.Condition;
 import org.leverbook.display.Sheet;
+import org.leverbook.load.Load;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.strength.Capacity;
 import org.leverbook.strength.Demand;
@@ -87,6 +91,44 @@ public sealed interface StrengthQuestions permits Position {
   default Largest largestWithStraps() {
     Position position = (Position) this;
     return Largest.of(position, Capacity.of(position.body()).strapped());
+  }
+
+  /**
+   * The largest load at which no joint gives more than a share of its strength, as in {@code
+   * start.largestAtEffort(percent(70))}.
+   *
+   * @param effort 1 to 1000 % of what each joint can give
+   * @return the load and what then gives that share
+   * @throws Refused if the share is missing or outside, or nothing here can grow
+   */
+  default Largest largestAtEffort(Quantity<Dimensionless> effort) {
+    Position position = (Position) this;
+    double share = Ask.share("effort", effort, 0.01, 10);
+    return Largest.of(position, Capacity.of(position.body()).times(share));
+  }
+
+  /**
+   * The load that can grow: of several the one that pulls hardest.
+   *
+   * @return the load
+   * @throws Refused if nothing here can grow
+   */
+  default Load mainLoad() {
+    return Largest.growing((Position) this);
+  }
+
+  /**
+   * The same posture with its main load another size; whether that is held is found anew.
+   *
+   * @param times how many times the size it has; zero or more
+   * @return the changed position
+   * @throws Refused if it is no such number, or nothing here can grow
+   */
+  default Position withLoadTimes(double times) {
+    Position position = (Position) this;
+    Load main = mainLoad();
+    Load grown = Largest.times(main, times);
+    return position.changed(position.setting.changing(load -> load.equals(main) ? grown : load));
   }
 
   private static String who(Position position) {

@@ -45,6 +45,18 @@ public record Ability(
     double of(JointLoads loads, Placement where);
   }
 
+  /** The same with a share of its strength. */
+  Ability times(double share) {
+    return new Ability(
+        joint,
+        side,
+        action,
+        unit,
+        asked,
+        most.map(whole -> where -> share * whole.applyAsDouble(where)),
+        evidence);
+  }
+
   /**
    * The joint with its side.
    *

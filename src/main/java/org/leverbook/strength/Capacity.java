@@ -61,6 +61,17 @@ public final class Capacity implements Shown {
   }
 
   /**
+   * The same with only a share of every strength, so that the largest load found with it asks that
+   * share of the joint that limits. Tables and curves still tell the whole.
+   *
+   * @param share above 0; 0.7 for seventy per cent
+   * @return the capacity to look for loads with
+   */
+  public Capacity times(double share) {
+    return new Capacity(body, strengths, abilities.stream().map(a -> a.times(share)).toList());
+  }
+
+  /**
    * Every joint's ways to act.
    *
    * @return both directions of each axis that muscles turn; the shoulder's by raising, across and

@@ -15,5 +15,8 @@
  * <p>A {@link org.leverbook.study.Group} is people to try things on: {@link
  * org.leverbook.study.DrawnPeople} as a survey has them, or a {@link org.leverbook.study.Club} from
  * a list of measurements.
+ *
+ * <p>A {@link org.leverbook.study.Comparison} sets given positions side by side, a {@link
+ * org.leverbook.study.WayComparison} whole lifts.
  */
 package org.leverbook.study;
