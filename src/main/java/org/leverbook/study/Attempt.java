@@ -46,7 +46,10 @@ record Attempt(Position position, String reason) {
         + (silent ? "." : ": " + plain(message));
   }
 
-  /** The JDK's messages name packages, and call a variable whose name is lost "<local1>". */
+  /**
+   * The JDK's messages name packages, and call a variable whose name is lost by a number in angle
+   * brackets.
+   */
   private static String plain(String message) {
     return message
         .strip()
