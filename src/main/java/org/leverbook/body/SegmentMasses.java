@@ -31,15 +31,38 @@ final class SegmentMasses {
 
   private SegmentMasses() {}
 
-  static SegmentMasses of(SegmentTable table, Sex sex) {
+  static SegmentMasses of(Person person) {
     SegmentMasses masses = new SegmentMasses();
-    if (table == SegmentTable.DE_LEVA_1996) {
-      masses.readDeLeva(sex);
+    if (person.table() == SegmentTable.DE_LEVA_1996) {
+      masses.readDeLeva(person.sex());
     } else {
       masses.readWinter();
     }
+    if (!person.variation().sizes().isEmpty()) {
+      masses.vary(person.variation());
+    }
     masses.normalise();
     return masses;
+  }
+
+  /** Slices vary with the part of trunk or head in which {@link Gyration} has them. */
+  private void vary(Variation v) {
+    limbs.replaceAll(
+        (name, limb) ->
+            new Limb(
+                limb.share() * v.factor(Variation.Trait.MASS, name),
+                limb.along() + v.shift(Variation.Trait.CENTRE, name)));
+    slices.replaceAll((level, share) -> share * v.factor(Variation.Trait.MASS, part(level)));
+  }
+
+  private static String part(String level) {
+    if (level.startsWith("C") || level.equals("head")) {
+      return "head and neck";
+    }
+    if (level.matches("L5|pelvis")) {
+      return "lower trunk";
+    }
+    return level.matches("T[1-9]") ? "upper trunk" : "mid trunk";
   }
 
   /** A limb's share and centre; names as in "upper arm". */
