@@ -8,6 +8,7 @@ import org.leverbook.display.Picture;
 import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Grid;
+import org.leverbook.study.Sensitivity;
 import org.leverbook.study.Sweep;
 
 /** Draws positions, sweeps and grids. */
@@ -36,6 +37,9 @@ public final class FigureIllustrator implements Illustrator {
       return Optional.of(
           HeatMaps.picture(
               grid, joints.isEmpty() ? JointId.HIP : joints.get(0), FigureStyle.PRINT));
+    }
+    if (subject instanceof Sensitivity sensitivity) {
+      return Optional.of(Tornado.picture(sensitivity, FigureStyle.PRINT));
     }
     return Optional.empty();
   }

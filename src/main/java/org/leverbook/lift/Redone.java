@@ -48,16 +48,15 @@ public final class Redone {
    * @param <L> the kind of lift
    * @param lift as it was said
    * @param person who does it now
-   * @param off how far settings are off, metres or radians
+   * @param values settings in place of those said, metres or radians
    * @param factors how many times as heavy loads are; those not named stay
    * @return the changed lift
    */
   public static <L extends Lift<L>> L of(
-      L lift, Person person, Map<Setting, Double> off, Map<Load, Double> factors) {
+      L lift, Person person, Map<Setting, Double> values, Map<Load, Double> factors) {
     Setup setup = lift.setup().by(person.body());
-    Map<Setting, Double> now = off.isEmpty() ? Map.of() : settings(lift);
-    for (Map.Entry<Setting, Double> e : off.entrySet()) {
-      setup = setup.said(e.getKey(), now.get(e.getKey()) + e.getValue());
+    for (Map.Entry<Setting, Double> e : values.entrySet()) {
+      setup = setup.said(e.getKey(), e.getValue());
     }
     L again = lift.changed(setup);
     for (Map.Entry<Load, Double> e : factors.entrySet()) {

@@ -110,8 +110,13 @@ public record Band(
         + ")";
   }
 
-  /** With so many decimals that the ends of the band can be told apart. */
-  String number(double value) {
+  /**
+   * A number with so many decimals that the ends of the band can be told apart.
+   *
+   * @param value in the band's unit
+   * @return without its unit
+   */
+  public String number(double value) {
     String text = String.format(Locale.ROOT, "%." + decimals() + "f", value);
     return text.matches("-0\\.?0*") ? text.substring(1) : text;
   }
@@ -121,8 +126,12 @@ public record Band(
     return width >= 20 ? 0 : width >= 2 ? 1 : width >= 0.2 ? 2 : 3;
   }
 
-  /** What else is to be known: cases, those left out, the plain answer outside. */
-  List<String> notes() {
+  /**
+   * What else is to be known: cases, those left out, the plain answer outside; the caution.
+   *
+   * @return sentences
+   */
+  public List<String> notes() {
     StringBuilder cases = new StringBuilder();
     cases.append(String.format(Locale.ROOT, "%,d cases, ", draws));
     if (left.isEmpty()) {

@@ -79,7 +79,7 @@ public final class Doubt implements Shown {
    */
   public static <L extends Lift<L>> Doubt of(L lift, Function<L, Position> at) {
     return of(
-        new Subject.OfLift<>(
+        Subject.OfLift.of(
             Ask.present("lift", lift, "hinge(lifter)"),
             Ask.present("position", at, "l -> l.start()")));
   }

@@ -1,5 +1,6 @@
 package org.leverbook.study;
 
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
@@ -25,17 +26,24 @@ interface Subject {
   Person person();
 
   /** A lift at some share of its way. */
-  record OfLift<L extends Lift<L>>(L lift, Function<L, Position> at) implements Subject {
+  record OfLift<L extends Lift<L>>(L lift, Function<L, Position> at, Map<Setting, Double> settings)
+      implements Subject {
+
+    static <L extends Lift<L>> OfLift<L> of(L lift, Function<L, Position> at) {
+      return new OfLift<>(lift, at, Redone.settings(lift));
+    }
 
     @Override
     public Position with(Changes changes) {
-      return at.apply(
-          Redone.of(lift, changes.person(person()), changes.settings(), changes.loads()));
+      Map<Setting, Double> values = new EnumMap<>(Setting.class);
+      changes
+          .settings()
+          .forEach((setting, off) -> values.put(setting, settings.get(setting) + off));
+      return at.apply(Redone.of(lift, changes.person(person()), values, changes.loads()));
     }
 
     @Override
     public Inputs inputs() {
-      Map<Setting, Double> settings = Redone.settings(lift);
       Set<Setting> vary = EnumSet.noneOf(Setting.class);
       // Nothing under the heels, no turn, no rounding: what is not there is not off.
       settings.forEach(
