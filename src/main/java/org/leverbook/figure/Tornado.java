@@ -68,7 +68,7 @@ final class Tornado {
     return new PositionPicture(new Tornado(answer, style).drawing(), style);
   }
 
-  /** The axis holds the band and every bar, and ends on round numbers. */
+  /** The axis holds the band and every bar. */
   private void scale() {
     double[] ends =
         rows.stream()
@@ -81,8 +81,9 @@ final class Tornado {
     double power = Math.pow(10, Math.floor(Math.log10(rough)));
     double first = rough / power;
     step = power * (first <= 1 ? 1 : first <= 2 ? 2 : first <= 5 ? 5 : 10);
-    low = step * Math.floor(least / step + 1e-9);
-    high = step * Math.ceil(most / step - 1e-9);
+    double room = 0.04 * Math.max(most - least, 1e-6);
+    low = least - room;
+    high = most + room;
   }
 
   private double end(Double value) {
@@ -137,11 +138,13 @@ final class Tornado {
             new Rectangle2D.Double(
                 x(band.low()), top, x(band.high()) - x(band.low()), bottom - top),
             style.farFlesh()));
-    for (double tick = low; tick <= high + 0.5 * step; tick += step) {
+    for (double tick = step * Math.ceil(low / step); tick <= high; tick += step) {
       Line2D line = new Line2D.Double(x(tick), top, x(tick), bottom);
       ink.add(Form.line(line, Pen.solid(style.flesh(), 1)));
     }
-    rightAligned("variance", top - 8);
+    if (rows.stream().anyMatch(r -> r.share() != null)) {
+      rightAligned("of variance", top - 8);
+    }
   }
 
   private void row(Sensitivity.Row row, double y) {
@@ -185,7 +188,7 @@ final class Tornado {
 
   private double axis(double bottom) {
     double y = bottom + 1.3 * style.caption();
-    for (double tick = low; tick <= high + 0.5 * step; tick += step) {
+    for (double tick = step * Math.ceil(low / step); tick <= high; tick += step) {
       String words = Plots.tick(tick);
       double wide = TextWidths.of(words, style.caption(), false);
       text(words, x(tick) - wide / 2, y, style.caption(), false, style.ink());

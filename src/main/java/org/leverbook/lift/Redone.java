@@ -54,15 +54,19 @@ public final class Redone {
    */
   public static <L extends Lift<L>> L of(
       L lift, Person person, Map<Setting, Double> values, Map<Load, Double> factors) {
-    Setup setup = lift.setup().by(person.body());
-    for (Map.Entry<Setting, Double> e : values.entrySet()) {
-      setup = setup.said(e.getKey(), e.getValue());
-    }
-    L again = lift.changed(setup);
+    L again = lift.changed(set(lift, person, values));
     for (Map.Entry<Load, Double> e : factors.entrySet()) {
       again = again.with(e.getKey(), e.getValue());
     }
     return again;
+  }
+
+  static Setup set(Lift<?> lift, Person person, Map<Setting, Double> values) {
+    Setup setup = lift.setup().by(person.body());
+    for (Map.Entry<Setting, Double> e : values.entrySet()) {
+      setup = setup.said(e.getKey(), e.getValue());
+    }
+    return setup;
   }
 
   private static Posture said(Lift<?> lift) {

@@ -259,12 +259,8 @@ public final class Doubt implements Shown {
     Cases cases = Cases.of(subject, off, value, draws, seed);
     double plain = plainValue(value);
     Band band = Band.of(plain().name() + ": " + what, unit, plain, cases);
-    List<Sensitivity.Row> rows = new OneByOne(subject, off, value, plain).rows(cases);
-    return new Sensitivity(band, rows, explained(cases), otherTable(value));
-  }
-
-  private static Optional<Double> explained(Cases cases) {
-    return VarianceShares.of(cases.scores(), cases.values()).map(VarianceShares::explained);
+    OneByOne alone = new OneByOne(subject, off, value, plain, cases);
+    return new Sensitivity(band, alone.rows(), alone.explained(), otherTable(value));
   }
 
   /** The answer with the other published table of masses: a choice, no spread. */
@@ -303,7 +299,8 @@ public final class Doubt implements Shown {
   }
 
   private static String moment(JointId joint) {
-    return "moment at the " + Ask.present("joint", joint, "L5_S1").word();
+    String word = Ask.present("joint", joint, "L5_S1").word();
+    return "moment at " + (joint.spineLevel() ? "" : "the ") + word;
   }
 
   private static String moment(JointId joint, Side side) {

@@ -86,7 +86,7 @@ record Inputs(List<Input> all, List<Integer> lengths, LengthSpread together) {
               "%",
               100,
               new Spread(Spread.Kind.NORMAL, together.deviation(i)),
-              "ANSUR II (Gordon et al. 2014), given stature and mass; computed",
+              "Gordon et al. 2014, computed",
               factor(Trait.LENGTH, together.parts().get(i).word())));
     }
     return new Inputs(all, lengths, together);

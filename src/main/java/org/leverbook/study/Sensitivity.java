@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Saved;
@@ -29,6 +28,9 @@ public record Sensitivity(Band band, List<Row> rows, Optional<Double> explained,
 
   /** An input whose swing is smaller than this part of the answer's band moves nothing. */
   private static final double NOTHING = 1e-3;
+
+  /** So many of those are named. */
+  private static final int NAMED = 8;
 
   /**
    * One input.
@@ -118,13 +120,12 @@ public record Sensitivity(Band band, List<Row> rows, Optional<Double> explained,
   private List<String> notes() {
     List<String> notes = new ArrayList<>();
     List<Row> moving = moving();
-    String still =
-        rows.stream()
-            .filter(r -> !moving.contains(r))
-            .map(Row::input)
-            .collect(Collectors.joining(", "));
+    List<String> still = rows.stream().filter(r -> !moving.contains(r)).map(Row::input).toList();
     if (!still.isEmpty()) {
-      notes.add("Moved by less than a thousandth of the band: " + still + ".");
+      notes.add(
+          "Moved by less than a thousandth of the band: "
+              + String.join("; ", still.subList(0, Math.min(NAMED, still.size())))
+              + (still.size() > NAMED ? "; and " + (still.size() - NAMED) + " others." : "."));
     }
     if (moving.stream().anyMatch(Sensitivity::notHeld)) {
       notes.add(
