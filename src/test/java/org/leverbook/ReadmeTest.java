@@ -23,6 +23,7 @@ import org.leverbook.quantity.Units;
 import org.leverbook.session.Evaluation;
 import org.leverbook.session.Preamble;
 import org.leverbook.session.Session;
+import org.leverbook.study.Doubt;
 import org.leverbook.study.Sweep;
 
 /** What the README shows is what a newcomer gets. */
@@ -57,7 +58,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(12);
+    assertThat(lessons).isEqualTo(13);
   }
 
   @Test
@@ -82,6 +83,7 @@ class ReadmeTest {
             .plot(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER);
     Path kept = written("hip-height", plot);
     assertThat(words(Files.readString(kept))).isEqualTo(words(plot.svgDocument())).isNotEmpty();
+    same("sensitivity", Doubt.of(pull, Hinge::start).sensitivity(JointId.L5_S1).picture());
   }
 
   @Test
