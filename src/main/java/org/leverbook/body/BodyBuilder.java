@@ -47,7 +47,7 @@ final class BodyBuilder {
     this.sex = person.sex().word();
     this.links = Links.of(person);
     this.varied = person.variation();
-    this.masses = SegmentMasses.of(person);
+    this.masses = SegmentMasses.of(person.table(), person.sex()).varied(person.variation());
     this.gyration = new Gyration(person);
     // Places given in metres belong to the survey's mean person, whose stature the foot link tells.
     DataRow foot = LINKS.only("foot length", r -> r.is("sex", sex) && r.is("link", "foot_length"));

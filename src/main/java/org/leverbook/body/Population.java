@@ -119,46 +119,6 @@ public final class Population {
     throw new IllegalStateException("No person after " + MOST_TRIES + " draws");
   }
 
-  /**
-   * How far each drawn part may be off its usual length when sex, stature and mass are known: the
-   * covariance of the survey's lengths, given those two (normal distributions), over the mean
-   * lengths.
-   *
-   * @param sex whose survey
-   * @return a row and a column for each of {@link #DRAWN}
-   */
-  static RealMatrix lengthsGivenSize(Sex sex) {
-    Population population = of(sex);
-    List<String> names = population.dimensions;
-    RealMatrix scaled = population.factor.copy();
-    for (int i = 0; i < names.size(); i++) {
-      scaled.setRowVector(
-          i,
-          scaled.getRowVector(i).mapMultiply(MEASURES.row(sex.word(), names.get(i)).number("sd")));
-    }
-    RealMatrix together = scaled.multiplyTransposed(scaled);
-    int[] known = {names.indexOf("stature"), names.indexOf("mass")};
-    int[] all = IntStream.range(0, names.size()).toArray();
-    RealMatrix across = together.getSubMatrix(all, known);
-    RealMatrix inverse =
-        new CholeskyDecomposition(together.getSubMatrix(known, known)).getSolver().getInverse();
-    RealMatrix left = together.subtract(across.multiply(inverse).multiplyTransposed(across));
-    RealMatrix rules = new Array2DRowRealMatrix(DRAWN.size(), names.size());
-    Map<String, Double> nothing = new HashMap<>();
-    names.forEach(d -> nothing.put(d, 0.0));
-    for (int i = 0; i < DRAWN.size(); i++) {
-      double mean = length(DRAWN.get(i), population.means);
-      for (int j = 0; j < names.size(); j++) {
-        Map<String, Double> one = new HashMap<>(nothing);
-        one.put(names.get(j), 1.0);
-        // Every rule is a sum of measures and a constant.
-        double weight = length(DRAWN.get(i), one) - length(DRAWN.get(i), nothing);
-        rules.setEntry(i, j, weight / mean);
-      }
-    }
-    return rules.multiply(left).multiplyTransposed(rules);
-  }
-
   private Map<String, Double> measures(SplittableRandom random) {
     int n = dimensions.size();
     double[] z = new double[n];
@@ -208,5 +168,45 @@ public final class Population {
       case HIP_WIDTH -> of.get("bicristalbreadth");
       default -> throw new IllegalStateException("No rule for " + part);
     };
+  }
+
+  /**
+   * How far each drawn part may be off its usual length when sex, stature and mass are known: the
+   * covariance of the survey's lengths, given those two (normal distributions), over the mean
+   * lengths.
+   *
+   * @param sex whose survey
+   * @return a row and a column for each of {@link #DRAWN}
+   */
+  static RealMatrix lengthsGivenSize(Sex sex) {
+    Population population = of(sex);
+    List<String> names = population.dimensions;
+    RealMatrix scaled = population.factor.copy();
+    for (int i = 0; i < names.size(); i++) {
+      scaled.setRowVector(
+          i,
+          scaled.getRowVector(i).mapMultiply(MEASURES.row(sex.word(), names.get(i)).number("sd")));
+    }
+    RealMatrix together = scaled.multiplyTransposed(scaled);
+    int[] known = {names.indexOf("stature"), names.indexOf("mass")};
+    int[] all = IntStream.range(0, names.size()).toArray();
+    RealMatrix across = together.getSubMatrix(all, known);
+    RealMatrix inverse =
+        new CholeskyDecomposition(together.getSubMatrix(known, known)).getSolver().getInverse();
+    RealMatrix left = together.subtract(across.multiply(inverse).multiplyTransposed(across));
+    RealMatrix rules = new Array2DRowRealMatrix(DRAWN.size(), names.size());
+    Map<String, Double> nothing = new HashMap<>();
+    names.forEach(d -> nothing.put(d, 0.0));
+    for (int i = 0; i < DRAWN.size(); i++) {
+      double mean = length(DRAWN.get(i), population.means);
+      for (int j = 0; j < names.size(); j++) {
+        Map<String, Double> one = new HashMap<>(nothing);
+        one.put(names.get(j), 1.0);
+        // Every rule is a sum of measures and a constant.
+        double weight = length(DRAWN.get(i), one) - length(DRAWN.get(i), nothing);
+        rules.setEntry(i, j, weight / mean);
+      }
+    }
+    return rules.multiply(left).multiplyTransposed(rules);
   }
 }

@@ -77,7 +77,7 @@ final class Tornado {
             .toArray();
     double least = Math.min(Math.min(ends[0], band.low()), band.plain());
     double most = Math.max(Math.max(ends[ends.length - 1], band.high()), band.plain());
-    double rough = Math.max((most - least) / 6, 1e-9);
+    double rough = Math.max((most - least) / 9, 1e-9);
     double power = Math.pow(10, Math.floor(Math.log10(rough)));
     double first = rough / power;
     step = power * (first <= 1 ? 1 : first <= 2 ? 2 : first <= 5 ? 5 : 10);

@@ -20,7 +20,8 @@ import org.leverbook.quantity.Refused;
  * @param median half of them lie below
  * @param high 95 % of them lie below
  * @param deviation their standard deviation
- * @param draws how many cases were computed
+ * @param asked how many cases were asked for
+ * @param draws how many were computed: fewer where the user stopped
  * @param left the cases left out because they could not be held, by reason
  */
 public record Band(
@@ -31,6 +32,7 @@ public record Band(
     double median,
     double high,
     double deviation,
+    int asked,
     int draws,
     List<Left> left)
     implements Shown {
@@ -74,6 +76,7 @@ public record Band(
         quantile(sorted, 0.5),
         quantile(sorted, 0.95),
         Math.sqrt(squares / (sorted.length - 1)),
+        cases.asked(),
         cases.done(),
         cases.left());
   }
@@ -134,6 +137,9 @@ public record Band(
   public List<String> notes() {
     StringBuilder cases = new StringBuilder();
     cases.append(String.format(Locale.ROOT, "%,d cases, ", draws));
+    if (draws < asked) {
+      cases.append(String.format(Locale.ROOT, "stopped before the %,d asked for; ", asked));
+    }
     if (left.isEmpty()) {
       cases.append("all could be held.");
     } else {

@@ -19,6 +19,7 @@ final class Cases {
   private final List<double[]> scores = new ArrayList<>();
   private final List<Double> values = new ArrayList<>();
   private final Map<String, Band.Left> left = new LinkedHashMap<>();
+  private final int asked;
   private int done;
 
   /**
@@ -34,7 +35,9 @@ final class Cases {
     }
   }
 
-  private Cases() {}
+  private Cases(int asked) {
+    this.asked = asked;
+  }
 
   /** One case. */
   static Outcome one(Subject subject, Changes changes, ToDoubleFunction<Position> value) {
@@ -59,7 +62,7 @@ final class Cases {
         inputs.all().stream()
             .map(input -> Strata.scores(input.name(), count, seed))
             .toArray(double[][]::new);
-    Cases cases = new Cases();
+    Cases cases = new Cases(count);
     cases.done =
         Many.each(
             "how sure an answer is",
@@ -109,6 +112,11 @@ final class Cases {
     return left.values().stream()
         .sorted(Comparator.comparingInt(Band.Left::cases).reversed())
         .toList();
+  }
+
+  /** How many were asked for. */
+  int asked() {
+    return asked;
   }
 
   /** How many were computed: fewer than asked where the user stopped. */
