@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -35,18 +34,6 @@ public final class Population {
 
   /** Draws further apart than this from what a person can be are drawn anew. */
   private static final int MOST_TRIES = 100;
-
-  /** The parts whose length the survey tells; the trunk takes what is left. */
-  static final List<Part> DRAWN =
-      List.of(
-          Part.SHANK,
-          Part.THIGH,
-          Part.FOOT,
-          Part.UPPER_ARM,
-          Part.FOREARM,
-          Part.HAND,
-          Part.SHOULDER_WIDTH,
-          Part.HIP_WIDTH);
 
   private final Sex sex;
   private final List<String> dimensions;
@@ -144,7 +131,16 @@ public final class Population {
   private Person person(Map<String, Double> drawn) {
     double stature = drawn.get("stature");
     Map<Part, Double> changes = new EnumMap<>(Part.class);
-    for (Part part : DRAWN) {
+    for (Part part :
+        List.of(
+            Part.SHANK,
+            Part.THIGH,
+            Part.FOOT,
+            Part.UPPER_ARM,
+            Part.FOREARM,
+            Part.HAND,
+            Part.SHOULDER_WIDTH,
+            Part.HIP_WIDTH)) {
       double here = length(part, drawn) / stature;
       double usual = length(part, means) / means.get("stature");
       changes.put(part, here / usual);
@@ -168,45 +164,5 @@ public final class Population {
       case HIP_WIDTH -> of.get("bicristalbreadth");
       default -> throw new IllegalStateException("No rule for " + part);
     };
-  }
-
-  /**
-   * How far each drawn part may be off its usual length when sex, stature and mass are known: the
-   * covariance of the survey's lengths, given those two (normal distributions), over the mean
-   * lengths.
-   *
-   * @param sex whose survey
-   * @return a row and a column for each of {@link #DRAWN}
-   */
-  static RealMatrix lengthsGivenSize(Sex sex) {
-    Population population = of(sex);
-    List<String> names = population.dimensions;
-    RealMatrix scaled = population.factor.copy();
-    for (int i = 0; i < names.size(); i++) {
-      scaled.setRowVector(
-          i,
-          scaled.getRowVector(i).mapMultiply(MEASURES.row(sex.word(), names.get(i)).number("sd")));
-    }
-    RealMatrix together = scaled.multiplyTransposed(scaled);
-    int[] known = {names.indexOf("stature"), names.indexOf("mass")};
-    int[] all = IntStream.range(0, names.size()).toArray();
-    RealMatrix across = together.getSubMatrix(all, known);
-    RealMatrix inverse =
-        new CholeskyDecomposition(together.getSubMatrix(known, known)).getSolver().getInverse();
-    RealMatrix left = together.subtract(across.multiply(inverse).multiplyTransposed(across));
-    RealMatrix rules = new Array2DRowRealMatrix(DRAWN.size(), names.size());
-    Map<String, Double> nothing = new HashMap<>();
-    names.forEach(d -> nothing.put(d, 0.0));
-    for (int i = 0; i < DRAWN.size(); i++) {
-      double mean = length(DRAWN.get(i), population.means);
-      for (int j = 0; j < names.size(); j++) {
-        Map<String, Double> one = new HashMap<>(nothing);
-        one.put(names.get(j), 1.0);
-        // Every rule is a sum of measures and a constant.
-        double weight = length(DRAWN.get(i), one) - length(DRAWN.get(i), nothing);
-        rules.setEntry(i, j, weight / mean);
-      }
-    }
-    return rules.multiply(left).multiplyTransposed(rules);
   }
 }
