@@ -31,6 +31,9 @@ public final class LengthSpread {
    */
   private static final Map<Part, Map<String, Double>> RULES = rules();
 
+  /** What the rules add, metres. */
+  private static final Map<Part, Double> ADDED = Map.of(Part.THIGH, 0.005, Part.FOREARM, 0.002);
+
   private static final Lookup MEASURES =
       new Lookup(DataTable.read("body/population_anthropometry.csv"), "sex", "dimension");
 
@@ -102,11 +105,13 @@ public final class LengthSpread {
     RealMatrix left = together.subtract(across.multiply(inverse).multiplyTransposed(across));
     RealMatrix rules = new Array2DRowRealMatrix(RULES.size(), n);
     int row = 0;
-    for (Map<String, Double> rule : RULES.values()) {
+    for (Map.Entry<Part, Map<String, Double>> entry : RULES.entrySet()) {
+      Map<String, Double> rule = entry.getValue();
       double mean =
-          rule.entrySet().stream()
-              .mapToDouble(e -> e.getValue() * measure(sex, e.getKey(), "mean"))
-              .sum();
+          ADDED.getOrDefault(entry.getKey(), 0.0)
+              + rule.entrySet().stream()
+                  .mapToDouble(e -> e.getValue() * measure(sex, e.getKey(), "mean"))
+                  .sum();
       for (Map.Entry<String, Double> e : rule.entrySet()) {
         rules.setEntry(row, names.indexOf(e.getKey()), e.getValue() / mean);
       }
