@@ -13,7 +13,7 @@ import org.leverbook.figure.Ink.Group;
 import org.leverbook.figure.Ink.Pen;
 import org.leverbook.figure.Ink.Words;
 import org.leverbook.quantity.Refused;
-import org.leverbook.study.Band;
+import org.leverbook.study.DoubtBand;
 import org.leverbook.study.Sensitivity;
 
 /**
@@ -28,11 +28,12 @@ final class Tornado {
   private static final double ROW = 26;
   private static final double SHARES = 86;
   private static final int MOST = 14;
+  private static final double MOST_NAME = 0.4 * WIDTH;
   private static final String LIGHT = "#8cc4e8";
   private static final String DARK = "#0072b2";
 
   private final Sensitivity answer;
-  private final Band band;
+  private final DoubtBand band;
   private final FigureStyle style;
   private final List<Sensitivity.Row> rows;
   private final List<Ink> ink = new ArrayList<>();
@@ -57,10 +58,10 @@ final class Tornado {
                 r ->
                     Math.max(
                         TextWidths.of(r.input(), style.label(), false),
-                        TextWidths.of(range(r), style.caption(), false)))
+                        TextWidths.of(range(r), 0.8 * style.caption(), false)))
             .max()
             .orElseThrow();
-    left = MARGIN + Math.min(widest, 0.4 * WIDTH) + 12;
+    left = MARGIN + Math.min(widest, MOST_NAME) + 12;
     scale();
   }
 
@@ -152,26 +153,28 @@ final class Tornado {
     bar(bars, row.atFrom(), y + 2, LIGHT);
     bar(bars, row.atTo(), y + 2 + (ROW - 8) / 2, DARK);
     ink.add(new Group(Map.of("data-input", row.input()), bars));
-    text(row.input(), MARGIN, y + 9, style.label(), false, style.ink());
-    text(range(row), MARGIN, y + 20, 0.8 * style.caption(), false, style.quiet());
+    text(cut(row.input(), style.label()), MARGIN, y + 9, style.label(), false, style.ink());
+    text(
+        cut(range(row), 0.8 * style.caption()),
+        MARGIN,
+        y + 20,
+        0.8 * style.caption(),
+        false,
+        style.quiet());
     if (row.share() != null) {
       double share = Math.max(0, 100 * row.share());
       rightAligned(share < 1 ? "< 1 %" : String.format(Locale.ROOT, "%.0f %%", share), y + 15);
     }
-    if (row.atFrom() == null || row.atTo() == null) {
-      String which = row.atFrom() == null && row.atTo() == null ? "either" : missing(row);
-      text(
-          "cannot be held at " + which + " end",
-          left + 4,
-          y + 15,
-          0.85 * style.caption(),
-          false,
-          style.quiet());
-    }
   }
 
-  private static String missing(Sensitivity.Row row) {
-    return row.atFrom() == null ? "its 5 %" : "its 95 %";
+  /** A name that leaves room for the bars. */
+  private static String cut(String name, double size) {
+    String shown = name;
+    while (TextWidths.of(shown, size, false) > MOST_NAME) {
+      String kept = shown.endsWith("…") ? shown.substring(0, shown.length() - 1) : shown;
+      shown = kept.substring(0, kept.offsetByCodePoints(kept.length(), -1)).stripTrailing() + "…";
+    }
+    return shown;
   }
 
   private void bar(List<Ink> into, Double value, double y, String colour) {
@@ -183,7 +186,13 @@ final class Tornado {
   }
 
   private static String range(Sensitivity.Row row) {
-    return row.from() + " to " + row.to();
+    String range = row.from() + " to " + row.to();
+    if (row.atFrom() != null && row.atTo() != null) {
+      return range;
+    }
+    return range
+        + "; cannot be held at "
+        + (row.atTo() != null ? "5 %" : row.atFrom() != null ? "95 %" : "either end");
   }
 
   private double axis(double bottom) {

@@ -18,7 +18,7 @@ final class Cases {
 
   private final List<double[]> scores = new ArrayList<>();
   private final List<Double> values = new ArrayList<>();
-  private final Map<String, Band.Left> left = new LinkedHashMap<>();
+  private final Map<String, DoubtBand.Left> left = new LinkedHashMap<>();
   private final int asked;
   private int done;
 
@@ -92,8 +92,8 @@ final class Cases {
     } else {
       left.merge(
           Gap.wording(outcome.reason()),
-          new Band.Left(1, outcome.reason()),
-          (before, more) -> new Band.Left(before.cases() + 1, before.reason()));
+          new DoubtBand.Left(1, outcome.reason()),
+          (before, more) -> new DoubtBand.Left(before.cases() + 1, before.reason()));
     }
   }
 
@@ -108,9 +108,9 @@ final class Cases {
   }
 
   /** Those left out, the most frequent reason first. */
-  List<Band.Left> left() {
+  List<DoubtBand.Left> left() {
     return left.values().stream()
-        .sorted(Comparator.comparingInt(Band.Left::cases).reversed())
+        .sorted(Comparator.comparingInt(DoubtBand.Left::cases).reversed())
         .toList();
   }
 

@@ -181,7 +181,7 @@ public final class Doubt implements Shown {
    * @return the band that nine of ten cases lie in
    * @throws Refused if the position cannot be held as it stands
    */
-  public Band band(JointId joint) {
+  public DoubtBand band(JointId joint) {
     return band(moment(joint), "N·m", chosen(inputs), size(joint));
   }
 
@@ -193,7 +193,7 @@ public final class Doubt implements Shown {
    * @return the band that nine of ten cases lie in
    * @throws Refused if the position cannot be held as it stands
    */
-  public Band band(JointId joint, Side side) {
+  public DoubtBand band(JointId joint, Side side) {
     return band(moment(joint, side), "N·m", chosen(inputs), size(joint, side));
   }
 
@@ -206,13 +206,13 @@ public final class Doubt implements Shown {
    * @return the band that nine of ten cases lie in
    * @throws Refused if the position cannot be held as it stands
    */
-  public Band band(String what, String unit, ToDoubleFunction<Position> value) {
+  public DoubtBand band(String what, String unit, ToDoubleFunction<Position> value) {
     return band(what, unit, asked(what, unit, value), value);
   }
 
-  private Band band(String what, String unit, Inputs off, ToDoubleFunction<Position> value) {
+  private DoubtBand band(String what, String unit, Inputs off, ToDoubleFunction<Position> value) {
     Position plain = plain();
-    return Band.of(
+    return DoubtBand.of(
         plain.name() + ": " + what,
         unit,
         plainValue(value),
@@ -259,7 +259,7 @@ public final class Doubt implements Shown {
       String what, String unit, Inputs off, ToDoubleFunction<Position> value) {
     Cases cases = Cases.of(subject, off, value, draws, seed);
     double plain = plainValue(value);
-    Band band = Band.of(plain().name() + ": " + what, unit, plain, cases);
+    DoubtBand band = DoubtBand.of(plain().name() + ": " + what, unit, plain, cases);
     OneByOne alone = new OneByOne(subject, off, value, plain, cases);
     return new Sensitivity(band, alone.rows(), alone.explained(), otherTable(value));
   }

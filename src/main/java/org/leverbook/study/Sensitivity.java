@@ -23,7 +23,7 @@ import tech.tablesaw.api.Table;
  *     there were too few cases
  * @param other the answer by the other published table of masses, which is a choice and no spread
  */
-public record Sensitivity(Band band, List<Row> rows, Optional<Double> explained, Choice other)
+public record Sensitivity(DoubtBand band, List<Row> rows, Optional<Double> explained, Choice other)
     implements Shown {
 
   /** An input whose swing is smaller than this part of the answer's band moves nothing. */

@@ -12,18 +12,19 @@ import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
 import org.leverbook.lift.Hinge;
 import org.leverbook.load.Barbell;
+import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Si;
+import org.leverbook.statics.Position;
 import org.leverbook.study.Doubt;
 import org.leverbook.study.Sensitivity;
 import org.w3c.dom.Element;
 
 class TornadoTest {
 
+  private static final Person LIFTER = Person.of(Sex.MALE, kg(85), cm(178));
+
   private static final Sensitivity FOUND =
-      Doubt.of(
-              Hinge.of(Person.of(Sex.MALE, kg(85), cm(178)))
-                  .holding(Barbell.of(kg(140)))
-                  .hipHeight(cm(58)),
-              Hinge::start)
+      Doubt.of(Hinge.of(LIFTER).holding(Barbell.of(kg(140))).hipHeight(cm(58)), Hinge::start)
           .draws(150)
           .sensitivity(JointId.L5_S1);
 
@@ -40,7 +41,37 @@ class TornadoTest {
 
   @Test
   void every_text_stands_on_the_page_and_none_on_another() {
-    SvgReader svg = drawn();
+    apart(drawn());
+  }
+
+  @Test
+  void a_long_name_is_cut_and_an_end_that_cannot_be_held_is_told() {
+    Position start = Hinge.of(LIFTER).holding(Barbell.of(kg(140))).start();
+    Sensitivity found =
+        Doubt.of(
+                LIFTER,
+                (who, draw) -> {
+                  var bar =
+                      draw.around(
+                          "the bar that the club weighed on kitchen scales " + "long ".repeat(9),
+                          kg(140),
+                          kg(2));
+                  if (Si.kilograms(bar) > 143) {
+                    throw new Refused("The rack gives way.");
+                  }
+                  return start.without("bar").with(Barbell.of(bar));
+                })
+            .only("kitchen")
+            .draws(100)
+            .sensitivity(JointId.L5_S1);
+    SvgReader svg = SvgReader.of(found.picture().svgDocument());
+    apart(svg);
+    List<String> texts = svg.all("text").stream().map(Element::getTextContent).toList();
+    assertThat(texts).anyMatch(t -> t.startsWith("the bar that") && t.endsWith("…"));
+    assertThat(texts).anyMatch(t -> t.endsWith("; cannot be held at 95 %"));
+  }
+
+  private static void apart(SvgReader svg) {
     List<Element> texts = svg.all("text");
     List<java.awt.geom.Rectangle2D> boxes =
         texts.stream()

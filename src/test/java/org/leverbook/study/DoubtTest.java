@@ -52,7 +52,7 @@ class DoubtTest {
 
   @Test
   void of_a_straight_line_the_band_is_that_of_the_bar_alone() {
-    Band band = straight().band(JointId.L5_S1);
+    DoubtBand band = straight().band(JointId.L5_S1);
     double slope = lowBack(141) - lowBack(140);
     // One of 1,000 equal parts is 0.01 deviations wide at the 5 % point; the band ends within two.
     double part = 0.02 * 2 * slope;
@@ -66,7 +66,7 @@ class DoubtTest {
 
   @Test
   void the_band_reads_as_a_sentence_with_the_caution_below() {
-    Band band = straight().band(JointId.L5_S1);
+    DoubtBand band = straight().band(JointId.L5_S1);
     assertThat(band.text())
         .startsWith("hinge, start: moment at L5/S1 539")
         .contains(" N·m (5–95 %: ")
@@ -100,7 +100,7 @@ class DoubtTest {
 
   @Test
   void what_lies_within_limits_never_leaves_them() {
-    Band band =
+    DoubtBand band =
         Doubt.of(LIFTER, (who, draw) -> held(Si.kilograms(draw.within("bar", kg(140), kg(5)))))
             .only("bar")
             .without("bar in the hand")
@@ -112,7 +112,7 @@ class DoubtTest {
   @Test
   void the_same_seed_gives_the_same_band_on_any_number_of_processors() throws Exception {
     Doubt doubt = Doubt.of(PULL, Hinge::start).draws(100);
-    Band here = doubt.band(JointId.HIP);
+    DoubtBand here = doubt.band(JointId.HIP);
     ForkJoinPool alone = new ForkJoinPool(1);
     try {
       assertThat(alone.submit(() -> doubt.band(JointId.HIP)).get()).isEqualTo(here);
@@ -124,7 +124,7 @@ class DoubtTest {
 
   @Test
   void body_mass_stays_whatever_segments_weigh() {
-    Band band =
+    DoubtBand band =
         Doubt.of(PULL, Hinge::start)
             .draws(100)
             .without("body mass")
@@ -136,9 +136,9 @@ class DoubtTest {
   @Test
   void stature_and_settings_stay_while_the_posture_is_found_anew() {
     Doubt doubt = Doubt.of(PULL, Hinge::start).draws(100).only("thigh length", "thigh mass");
-    Band hips = doubt.band("hip height", "cm", p -> p.fact("hip height"));
+    DoubtBand hips = doubt.band("hip height", "cm", p -> p.fact("hip height"));
     assertThat(hips.high() - hips.low()).isLessThan(1e-9);
-    Band knees = doubt.band("knee bend", "°", p -> p.fact("knee bend"));
+    DoubtBand knees = doubt.band("knee bend", "°", p -> p.fact("knee bend"));
     assertThat(knees.high() - knees.low()).isGreaterThan(2);
   }
 
@@ -146,12 +146,12 @@ class DoubtTest {
   void the_plain_answer_lies_in_the_band_of_a_pull_a_squat_and_a_row() {
     BackSquat squat = BackSquat.of(LIFTER).holding(Barbell.of(kg(100)));
     BentOverRow row = BentOverRow.of(LIFTER).holding(Barbell.of(kg(60)));
-    List<Band> bands =
+    List<DoubtBand> bands =
         List.of(
             Doubt.of(PULL, Hinge::start).draws(150).band(JointId.HIP),
             Doubt.of(squat, BackSquat::finish).draws(150).band(JointId.KNEE, Side.LEFT),
             Doubt.of(row, BentOverRow::start).draws(150).band(JointId.L5_S1));
-    for (Band band : bands) {
+    for (DoubtBand band : bands) {
       assertThat(band.plain()).as(band.text()).isBetween(band.low(), band.high());
       assertThat(band.high() - band.low()).isGreaterThan(0.02 * band.plain());
     }
@@ -159,7 +159,7 @@ class DoubtTest {
 
   @Test
   void cases_that_cannot_be_held_are_counted_and_told() {
-    Band band =
+    DoubtBand band =
         Doubt.of(
                 LIFTER,
                 (who, draw) -> {

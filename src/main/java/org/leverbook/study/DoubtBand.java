@@ -24,7 +24,7 @@ import org.leverbook.quantity.Refused;
  * @param draws how many were computed: fewer where the user stopped
  * @param left the cases left out because they could not be held, by reason
  */
-public record Band(
+public record DoubtBand(
     String what,
     String unit,
     double plain,
@@ -49,12 +49,12 @@ public record Band(
   public record Left(int cases, String reason) {}
 
   /** Keeps its own copy of the list. */
-  public Band {
+  public DoubtBand {
     left = List.copyOf(left);
   }
 
   /** From the cases. */
-  static Band of(String what, String unit, double plain, Cases cases) {
+  static DoubtBand of(String what, String unit, double plain, Cases cases) {
     double[] sorted = cases.values();
     if (sorted.length < FEWEST) {
       throw new Refused(
@@ -68,7 +68,7 @@ public record Band(
     Arrays.sort(sorted);
     double mean = Arrays.stream(sorted).average().orElseThrow();
     double squares = Arrays.stream(sorted).map(v -> (v - mean) * (v - mean)).sum();
-    return new Band(
+    return new DoubtBand(
         what,
         unit,
         plain,
