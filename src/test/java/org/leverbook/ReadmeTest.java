@@ -24,6 +24,7 @@ import org.leverbook.session.Evaluation;
 import org.leverbook.session.Preamble;
 import org.leverbook.session.Session;
 import org.leverbook.statics.Position;
+import org.leverbook.study.Doubt;
 import org.leverbook.study.Sweep;
 
 /** What the README shows is what a newcomer gets. */
@@ -92,6 +93,7 @@ class ReadmeTest {
             .plot(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER);
     Path kept = written("hip-height", plot);
     assertThat(words(Files.readString(kept))).isEqualTo(words(plot.svgDocument())).isNotEmpty();
+    same("sensitivity", Doubt.of(pull, Hinge::start).sensitivity(JointId.L5_S1).picture());
   }
 
   @Test

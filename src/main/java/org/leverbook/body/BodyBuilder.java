@@ -39,13 +39,15 @@ final class BodyBuilder {
   private final SegmentMasses masses;
   private final Gyration gyration;
   private final double meanStature;
+  private final Variation varied;
   private SegmentTree.Builder tree;
 
   BodyBuilder(Person person) {
     this.person = person;
     this.sex = person.sex().word();
     this.links = Links.of(person);
-    this.masses = SegmentMasses.of(person.table(), person.sex());
+    this.varied = person.variation();
+    this.masses = SegmentMasses.of(person.table(), person.sex()).varied(person.variation());
     this.gyration = new Gyration(person);
     // Places given in metres belong to the survey's mean person, whose stature the foot link tells.
     DataRow foot = LINKS.only("foot length", r -> r.is("sex", sex) && r.is("link", "foot_length"));
@@ -57,7 +59,15 @@ final class BodyBuilder {
   }
 
   Body build() {
-    Vector3D pelvisCentre = centre("pelvis_com").scalarMultiply(person.metres() * trunkFactor());
+    // The pelvis is built about its hip joints: where these lie further forward, it lies further
+    // back.
+    Vector3D hips =
+        new Vector3D(
+            varied.shift(Variation.Trait.JOINT_FORWARD, "hip"),
+            varied.shift(Variation.Trait.JOINT_UP, "hip"),
+            0);
+    Vector3D pelvisCentre =
+        centre("pelvis_com").scalarMultiply(person.metres() * trunkFactor()).subtract(hips);
     double pelvis = mass(masses.slice("pelvis"), Part.TRUNK);
     tree = SegmentTree.root("pelvis", pelvis, pelvisCentre, gyration.pelvis(trunkFactor()));
     column();
@@ -96,7 +106,11 @@ final class BodyBuilder {
         inner = vector(head).scalarMultiply(person.metres() / meanStature);
       } else {
         Vector3D above = columnPlace(joints.get(i + 1));
-        double forward = row.optionalNumber("slice_com_forward_mm").orElse(0) / 1000;
+        double forward =
+            row.optionalNumber("slice_com_forward_mm").orElse(0) / 1000
+                + (joint.compareTo(JointId.C7_T1) < 0
+                    ? varied.shift(Variation.Trait.CENTRE, "trunk")
+                    : 0);
         inner = above.subtract(here).scalarMultiply(0.5).add(new Vector3D(forward, 0, 0));
         high = above.getY() - here.getY();
       }
@@ -312,13 +326,18 @@ final class BodyBuilder {
         (shoulder.number("y_up") - neck.number("height_frac_stature_" + sex)) * person.metres();
     // The shoulder stands above the hip axis, as the row's note says.
     double forward = -neck.number("forward_of_hip_frac_stature_" + sex) * person.metres();
-    return new Vector3D(forward, down, links.shoulderHalfWidth());
+    return new Vector3D(
+        forward + varied.shift(Variation.Trait.JOINT_FORWARD, "shoulder"),
+        down + varied.shift(Variation.Trait.JOINT_UP, "shoulder"),
+        links.shoulderHalfWidth());
   }
 
+  /** Ahead of the ankle, as a share of the foot's length. */
   private double footPoint(String id) {
     return CENTRES
-        .only(id, r -> r.is("id", id) && (r.is("sex", sex) || r.is("sex", "both")))
-        .number("x_forward");
+            .only(id, r -> r.is("id", id) && (r.is("sex", sex) || r.is("sex", "both")))
+            .number("x_forward")
+        - varied.shift(Variation.Trait.JOINT_FORWARD, "ankle");
   }
 
   private Vector3D centre(String id) {

@@ -77,7 +77,11 @@ public record Links(
    * @throws Refused if stature cannot stay because every part that could give was changed
    */
   public static Links of(Person person) {
-    Map<Part, Double> changes = person.changes();
+    Links links = ofLengths(person, person.variation().lengths(person.changes()));
+    return person.variation().sizes().isEmpty() ? links : links.moved(person.variation());
+  }
+
+  private static Links ofLengths(Person person, Map<Part, Double> changes) {
     Links asked = scaled(person.sex(), person.metres(), changes, 1);
     double excess = asked.stature - person.metres();
     if (person.statureChanges() || Math.abs(excess) < 1e-12) {
@@ -162,6 +166,35 @@ public record Links(
                       row -> row.text("link"), row -> row.number("fraction_of_stature"))));
     }
     return fractions;
+  }
+
+  /** The same body with the centres of some joints elsewhere. */
+  private Links moved(Variation v) {
+    double knee = v.shift(Variation.Trait.JOINT_UP, "knee");
+    double up =
+        v.shift(Variation.Trait.JOINT_UP, "L5/S1") - v.shift(Variation.Trait.JOINT_UP, "hip");
+    double back =
+        v.shift(Variation.Trait.JOINT_FORWARD, "hip")
+            - v.shift(Variation.Trait.JOINT_FORWARD, "L5/S1");
+    double top = v.shift(Variation.Trait.JOINT_UP, "C7/T1");
+    return new Links(
+        stature + up + top,
+        footHeight,
+        shank + knee,
+        thigh - knee,
+        pelvisUp + up,
+        pelvisBack + back,
+        spine + top,
+        neck,
+        head,
+        upperArm,
+        forearm,
+        grip + v.shift(Variation.Trait.JOINT_UP, "grip"),
+        fingertip,
+        shoulderHalfWidth,
+        hipHalfWidth,
+        footLength,
+        footBreadth);
   }
 
   private static Links scaled(Sex sex, double stature, Map<Part, Double> changes, double rest) {

@@ -37,6 +37,7 @@ import org.leverbook.quantity.Units;
  * @param massChanges whether body mass follows the changes
  * @param table the published masses
  * @param condition age and training, which decide strength
+ * @param variation how this body differs from its kind; none unless how sure an answer is is asked
  */
 public record Person(
     Sex sex,
@@ -46,7 +47,8 @@ public record Person(
     boolean statureChanges,
     boolean massChanges,
     SegmentTable table,
-    Condition condition)
+    Condition condition,
+    Variation variation)
     implements Shown {
 
   private static final double LIGHTEST = 30;
@@ -86,7 +88,15 @@ public record Person(
   /** An adult of usual proportions, with values that were checked or come from a survey. */
   static Person usual(Sex sex, double kilograms, double metres) {
     return new Person(
-        sex, kilograms, metres, Map.of(), false, false, SegmentTable.DE_LEVA_1996, Condition.USUAL);
+        sex,
+        kilograms,
+        metres,
+        Map.of(),
+        false,
+        false,
+        SegmentTable.DE_LEVA_1996,
+        Condition.USUAL,
+        Variation.NONE);
   }
 
   /** Whether a mass and a stature are those that {@link #of} takes. */
@@ -143,7 +153,8 @@ public record Person(
    * @return the changed person
    */
   public Person statureFollows() {
-    return new Person(sex, kilograms, metres, changes, true, massChanges, table, condition);
+    return new Person(
+        sex, kilograms, metres, changes, true, massChanges, table, condition, variation);
   }
 
   /**
@@ -152,7 +163,8 @@ public record Person(
    * @return the changed person
    */
   public Person massFollows() {
-    return new Person(sex, kilograms, metres, changes, statureChanges, true, table, condition);
+    return new Person(
+        sex, kilograms, metres, changes, statureChanges, true, table, condition, variation);
   }
 
   /**
@@ -170,7 +182,8 @@ public record Person(
         statureChanges,
         massChanges,
         Ask.present("segment table", other, "WINTER_2009"),
-        condition);
+        condition,
+        variation);
   }
 
   /**
@@ -210,7 +223,50 @@ public record Person(
   }
 
   private Person in(Condition other) {
-    return new Person(sex, kilograms, metres, changes, statureChanges, massChanges, table, other);
+    return new Person(
+        sex, kilograms, metres, changes, statureChanges, massChanges, table, other, variation);
+  }
+
+  /**
+   * The same person, whose body differs so from what tables say of its kind.
+   *
+   * @param other the differences; they take the place of earlier ones
+   * @return the changed person
+   * @throws Refused if a length would leave what stature allows
+   */
+  public Person varied(Variation other) {
+    Person person =
+        new Person(
+            sex,
+            kilograms,
+            metres,
+            changes,
+            statureChanges,
+            massChanges,
+            table,
+            condition,
+            Ask.present("variation", other, "Variation.NONE"));
+    Links.of(person);
+    return person;
+  }
+
+  /**
+   * The same person, so many times as heavy.
+   *
+   * @param factor on body mass
+   * @return the changed person
+   */
+  public Person heavier(double factor) {
+    return new Person(
+        sex,
+        factor * kilograms,
+        metres,
+        changes,
+        statureChanges,
+        massChanges,
+        table,
+        condition,
+        variation);
   }
 
   /**
@@ -282,12 +338,13 @@ public record Person(
     String changed = changesInWords();
     return String.format(
         Locale.ROOT,
-        "%s, %.1f kg, %.1f cm%s%s; masses: %s",
+        "%s, %.1f kg, %.1f cm%s%s%s; masses: %s",
         sex == Sex.MALE ? "man" : "woman",
         Si.kilograms(mass()),
         100 * Si.metres(stature()),
         condition.words(),
         changed.isEmpty() ? "" : " (" + changed + ")",
+        variation.sizes().isEmpty() ? "" : ", varied",
         table.source());
   }
 
@@ -305,7 +362,16 @@ public record Person(
           }
         });
     Person person =
-        new Person(sex, kilograms, metres, factors, statureChanges, massChanges, table, condition);
+        new Person(
+            sex,
+            kilograms,
+            metres,
+            factors,
+            statureChanges,
+            massChanges,
+            table,
+            condition,
+            variation);
     Links.of(person);
     return person;
   }
@@ -324,7 +390,16 @@ public record Person(
     changed.putAll(changes);
     changed.put(part, factor);
     Person person =
-        new Person(sex, kilograms, metres, changed, statureChanges, massChanges, table, condition);
+        new Person(
+            sex,
+            kilograms,
+            metres,
+            changed,
+            statureChanges,
+            massChanges,
+            table,
+            condition,
+            variation);
     Links.of(person);
     return person;
   }

@@ -104,6 +104,39 @@ final class SegmentMasses {
     slices.replaceAll((level, share) -> level.matches(levels) ? share * block / sum : share);
   }
 
+  /**
+   * The same for a body that differs from its kind; shares are brought to their sum again. Slices
+   * vary with the part of trunk or head in which {@link Gyration} has them.
+   */
+  SegmentMasses varied(Variation v) {
+    if (v.sizes().isEmpty()) {
+      return this;
+    }
+    SegmentMasses masses = new SegmentMasses();
+    limbs.forEach(
+        (name, limb) ->
+            masses.limbs.put(
+                name,
+                new Limb(
+                    limb.share() * v.factor(Variation.Trait.MASS, name),
+                    limb.along() + v.shift(Variation.Trait.CENTRE, name))));
+    slices.forEach(
+        (level, share) ->
+            masses.slices.put(level, share * v.factor(Variation.Trait.MASS, part(level))));
+    masses.normalise();
+    return masses;
+  }
+
+  private static String part(String level) {
+    if (level.startsWith("C") || level.equals("head")) {
+      return "head and neck";
+    }
+    if (level.matches("L5|pelvis")) {
+      return "lower trunk";
+    }
+    return level.matches("T[1-9]") ? "upper trunk" : "mid trunk";
+  }
+
   private void normalise() {
     double sum =
         2 * limbs.values().stream().mapToDouble(Limb::share).sum()

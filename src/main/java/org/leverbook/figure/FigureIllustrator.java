@@ -10,6 +10,7 @@ import org.leverbook.statics.Position;
 import org.leverbook.study.Comparison;
 import org.leverbook.study.Grid;
 import org.leverbook.study.GridOfThree;
+import org.leverbook.study.Sensitivity;
 import org.leverbook.study.Sweep;
 import org.leverbook.study.WayComparison;
 
@@ -51,6 +52,9 @@ public final class FigureIllustrator implements Illustrator {
     if (subject instanceof GridOfThree<?, ?, ?> grid) {
       JointId joint = joints.isEmpty() ? JointId.HIP : joints.get(0);
       return Optional.of(MapRows.picture(grid, joint, FigureStyle.PRINT));
+    }
+    if (subject instanceof Sensitivity sensitivity) {
+      return Optional.of(Tornado.picture(sensitivity, FigureStyle.PRINT));
     }
     return Optional.empty();
   }

@@ -53,6 +53,11 @@ record Setup(
         other, nothing.values, nothing.main, grip, side, barPlace, nothing.more, nothing.supports);
   }
 
+  /** The same, all said as it was, by another body. */
+  Setup by(Body other) {
+    return new Setup(other, values, main, grip, side, barPlace, more, supports);
+  }
+
   Setup said(Setting setting, double value) {
     Map<Setting, Double> changed = new EnumMap<>(Setting.class);
     changed.putAll(values);

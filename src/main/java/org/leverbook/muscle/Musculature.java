@@ -10,6 +10,7 @@ import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
+import org.leverbook.body.Variation;
 import org.leverbook.data.Recent;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
@@ -31,7 +32,9 @@ public final class Musculature {
   private static final int KEPT = 64;
 
   private static final Recent<Body, Musculature> KNOWN =
-      new Recent<>(KEPT, body -> new Musculature(body, Scaling.of(body.person())));
+      new Recent<>(
+          KEPT,
+          body -> new Musculature(body, Scaling.of(body.person()), body.person().variation()));
 
   private final SegmentTree tree;
   private final List<Strand> strands;
@@ -45,9 +48,9 @@ public final class Musculature {
   /** A muscle of a shoulder and the column in which it stands. */
   private record Shoulder(int column, ShoulderArms arms) {}
 
-  private Musculature(Body body, Scaling scaling) {
+  private Musculature(Body body, Scaling scaling, Variation varied) {
     tree = body.tree();
-    strands = new StrandBuilder(tree, scaling).strands();
+    strands = new StrandBuilder(tree, scaling, varied).strands();
     TreeSet<Integer> turned = new TreeSet<>();
     strands.forEach(s -> s.crossings().forEach(c -> turned.add(c.axis())));
     axes = turned.stream().mapToInt(Integer::intValue).toArray();
@@ -96,7 +99,7 @@ public final class Musculature {
    * @return the muscles as the tables list them
    */
   static Musculature unscaled(Body body) {
-    return new Musculature(body, Scaling.NONE);
+    return new Musculature(body, Scaling.NONE, Variation.NONE);
   }
 
   /**

@@ -11,6 +11,7 @@ import org.leverbook.body.Freedom;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
+import org.leverbook.body.Variation;
 import org.leverbook.pose.Placement;
 
 /** Lays strengths over the joints of one body. */
@@ -20,6 +21,7 @@ final class Abilities {
   private final Map<String, Strength> strengths;
   private final Girdle girdle;
   private final Grip grip;
+  private final Variation varied;
   private final List<Ability> all = new ArrayList<>();
 
   Abilities(Body body, Who who, Map<String, Strength> strengths) {
@@ -27,6 +29,7 @@ final class Abilities {
     this.strengths = strengths;
     girdle = new Girdle(who, tree);
     grip = new Grip(who);
+    varied = body.person().variation();
   }
 
   List<Ability> all() {
@@ -68,6 +71,10 @@ final class Abilities {
     }
   }
 
+  private double factor(JointId joint) {
+    return varied.factor(Variation.Trait.STRENGTH, joint.word());
+  }
+
   private Ability girdle(Side side, String action, int sign, int angle) {
     return new Ability(
         JointId.SHOULDER_GIRDLE,
@@ -75,7 +82,9 @@ final class Abilities {
         action,
         "N·m",
         girdle.asked(sign, side, angle),
-        girdle.most(action, side, angle),
+        girdle
+            .most(action, side, angle)
+            .map(most -> where -> factor(JointId.SHOULDER_GIRDLE) * most.applyAsDouble(where)),
         girdle.evidence(action));
   }
 
@@ -158,7 +167,7 @@ final class Abilities {
             "hold",
             "N",
             (loads, where) -> -loads.force(fingers).dotProduct(where.frame(hand).y()),
-            Optional.of(where -> grip.newtons()),
+            Optional.of(where -> factor(JointId.GRIP) * grip.newtons()),
             grip.evidence()));
   }
 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
+import org.leverbook.body.Variation;
+import org.leverbook.body.Variation.Trait;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Sheet;
 import org.leverbook.display.Sheet.Column;
@@ -47,6 +49,8 @@ public final class Capacity implements Shown {
     LegStrengths.into(strengths, who);
     TrunkStrengths.into(strengths, who, body);
     ArmStrengths.into(strengths, who);
+    Variation varied = body.person().variation();
+    strengths.replaceAll((name, s) -> s.times(varied.factor(Trait.STRENGTH, joint(name))));
     return new Capacity(body, strengths, new Abilities(body, who, strengths).all());
   }
 
@@ -105,6 +109,11 @@ public final class Capacity implements Shown {
     return strength(joint, action).map(s -> s.at(angle, speed)).orElse(OptionalDouble.empty());
   }
 
+  /** The joint of a strength's name: what stands before the action. */
+  private static String joint(String name) {
+    return name.substring(0, name.indexOf(' '));
+  }
+
   /** The name under which a joint's strengths are kept. */
   static String group(JointId joint) {
     if (TrunkStrengths.lumbar().contains(joint)) {
@@ -132,10 +141,10 @@ public final class Capacity implements Shown {
     strengths.forEach(
         (name, strength) -> {
           double best = strength.best();
-          int space = name.indexOf(' ');
+          String joint = joint(name);
           List<Object> row = new ArrayList<>();
-          row.add(name.substring(0, space));
-          row.add(name.substring(space + 1));
+          row.add(joint);
+          row.add(name.substring(joint.length() + 1));
           row.add(strength.at(best));
           row.add(strength.from() == strength.to() ? null : Math.toDegrees(best));
           row.add(strength.evidence().status());
