@@ -1,6 +1,8 @@
 package org.leverbook.display;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -9,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -81,8 +84,44 @@ public final class OutputFolder {
       return target;
     } catch (IOException e) {
       discard(draft);
-      throw new Refused("Could not write " + target + ": " + e + ". Nothing was changed there.", e);
+      throw refused(target, e);
     }
+  }
+
+  /**
+   * Writes a text file too long to be held in memory, in UTF-8: a reader never sees half of it.
+   *
+   * @param name a file name
+   * @param writing writes the content; not closed by it
+   * @return where it was written
+   * @throws Refused if the disk says no
+   */
+  public static Path write(String name, Consumer<BufferedWriter> writing) {
+    Path target = resolve(name);
+    Path parent = target.toAbsolutePath().getParent();
+    Path draft = parent.resolve(".writing-" + UUID.randomUUID() + ".tmp");
+    try {
+      Files.createDirectories(parent);
+      try (BufferedWriter out =
+          Files.newBufferedWriter(draft, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
+        writing.accept(out);
+      }
+      moveInto(target, draft);
+      return target;
+    } catch (UncheckedIOException e) {
+      discard(draft);
+      throw refused(target, e.getCause());
+    } catch (IOException e) {
+      discard(draft);
+      throw refused(target, e);
+    } catch (RuntimeException | Error e) {
+      discard(draft);
+      throw e;
+    }
+  }
+
+  private static Refused refused(Path target, IOException e) {
+    return new Refused("Could not write " + target + ": " + e + ". Nothing was changed there.", e);
   }
 
   private static void moveInto(Path target, Path draft) throws IOException {
