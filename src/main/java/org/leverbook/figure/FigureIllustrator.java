@@ -7,10 +7,11 @@ import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
+import org.leverbook.study.ClaimAnswer;
 import org.leverbook.study.Grid;
 import org.leverbook.study.Sweep;
 
-/** Draws positions, sweeps and grids. */
+/** Draws positions, sweeps, grids and answers to claims. */
 public final class FigureIllustrator implements Illustrator {
 
   @Override
@@ -36,6 +37,9 @@ public final class FigureIllustrator implements Illustrator {
       return Optional.of(
           HeatMaps.picture(
               grid, joints.isEmpty() ? JointId.HIP : joints.get(0), FigureStyle.PRINT));
+    }
+    if (subject instanceof ClaimAnswer answer) {
+      return Optional.of(ClaimPicture.of(answer, wishes, FigureStyle.PRINT));
     }
     return Optional.empty();
   }

@@ -102,8 +102,21 @@ public final class ClaimAnswer implements Shown {
     return seconds;
   }
 
-  /** Whether the test tells by how much it holds. */
-  boolean exact() {
+  /**
+   * The share in which it holds, in words.
+   *
+   * @return as in "97.4 %"; never 0 or 100 % where it is not
+   */
+  public String shareText() {
+    return ClaimText.percent(holding(), tested());
+  }
+
+  /**
+   * Whether the test tells by how much the claim holds.
+   *
+   * @return false where it says only yes or no
+   */
+  public boolean tellsMargins() {
     return test.exact();
   }
 

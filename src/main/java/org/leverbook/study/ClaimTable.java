@@ -15,6 +15,7 @@ import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.numbers.NumberColumnFormatter;
 
 /** One row a case, as a table or straight into a file. */
 final class ClaimTable {
@@ -89,6 +90,8 @@ final class ClaimTable {
     for (Column column : columns(test, cases, ledger)) {
       if (column.kind() == Double.class) {
         DoubleColumn numbers = DoubleColumn.create(column.heading());
+        // For reading only: files keep every digit.
+        numbers.setPrintFormatter(NumberColumnFormatter.fixedWithGrouping(1));
         for (int n = 0; n < ledger.done(); n++) {
           Object cell = column.cell().apply(n);
           if (cell == null) {

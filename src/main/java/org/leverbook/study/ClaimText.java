@@ -89,7 +89,7 @@ final class ClaimText {
   }
 
   private static List<String> extremes(ClaimAnswer answer) {
-    if (!answer.exact()) {
+    if (!answer.tellsMargins()) {
       List<String> lines = new ArrayList<>();
       answer.exception().ifPresent(e -> lines.add("First exception: " + e.text() + "."));
       lines.add(
