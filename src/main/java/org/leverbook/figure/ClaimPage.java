@@ -21,7 +21,7 @@ final class ClaimPage {
   private static final double HIGH = 270;
 
   /** Room below a panel's bars for its ticks and its title. */
-  private static final double BELOW = 58;
+  private static final double BELOW = 72;
 
   private final ClaimAnswer answer;
   private final boolean margins;
@@ -37,13 +37,13 @@ final class ClaimPage {
 
   Drawing drawing() {
     y += 0.6 * style.title();
-    lines(answer.words(), style.title(), true, style.ink());
+    lines(Caption.capital(answer.words()), style.title(), true, style.ink());
     lines(verdict(), style.label(), false, style.quiet());
-    y += 34;
+    y += 18;
     panels();
     y += HIGH + BELOW;
     for (ClaimSplit split : answer.splits()) {
-      lines(split.text(), style.caption(), false, style.ink());
+      lines(Caption.capital(split.text()), style.caption(), false, style.ink());
     }
     lines(Caution.TEXT, style.caption(), false, style.ink());
     return new Drawing(

@@ -50,22 +50,22 @@ final class ClaimShares {
   private String percent(ClaimGroup group) {
     double share = 100 * group.share();
     if (share > 0 && share < 0.5) {
-      return "<1 %";
+      return "<1";
     }
     if (share < 100 && share >= 99.5) {
-      return ">99 %";
+      return ">99";
     }
-    return String.format(Locale.ROOT, "%.0f %%", share);
+    return String.format(Locale.ROOT, "%.0f", share);
   }
 
   private String title() {
     String input = groups.get(0).input();
     if (input.isEmpty() || input.equals("sex") || input.equals("lift") || input.equals("setting")) {
-      return "share that holds";
+      return "per cent that hold";
     }
     boolean values = groups.stream().allMatch(g -> g.from() == g.to());
     return values
-        ? "share that holds, by " + input
-        : "share that holds, by " + input + ": each bar up to …";
+        ? "per cent that hold, by " + input
+        : "per cent that hold, by " + input + ": each bar up to …";
   }
 }
