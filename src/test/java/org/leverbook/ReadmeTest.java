@@ -57,7 +57,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(12);
+    assertThat(lessons).isEqualTo(13);
   }
 
   @Test
@@ -82,6 +82,27 @@ class ReadmeTest {
             .plot(JointId.HIP, JointId.KNEE, JointId.L5_S1, JointId.SHOULDER);
     Path kept = written("hip-height", plot);
     assertThat(words(Files.readString(kept))).isEqualTo(words(plot.svgDocument())).isNotEmpty();
+  }
+
+  @Test
+  void its_claim_is_drawn_as_its_lesson_tests_it() throws IOException {
+    try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
+      Matcher lesson = LESSON.matcher(readme());
+      List<Picture> drawn = new ArrayList<>();
+      while (lesson.find()) {
+        if (lesson.group(1).contains(" claim(")) {
+          session.evaluate(
+              lesson.group(1) + "answer.picture()\n",
+              value -> {
+                if (value.object() instanceof Picture picture) {
+                  drawn.add(picture);
+                }
+              });
+        }
+      }
+      assertThat(drawn).hasSize(1);
+      same("claim", drawn.get(0));
+    }
   }
 
   @Test
