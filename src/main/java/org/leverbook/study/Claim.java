@@ -135,6 +135,20 @@ public final class Claim implements Shown {
   }
 
   /**
+   * Tests it on every person in every one of several positions: for lifts of several kinds, which
+   * have no settings in common.
+   *
+   * @param people as in {@code people(FEMALE, 500, 1)}
+   * @param lifts as in {@code List.of(liftOf("squat", who -> backSquat(who).finish()),
+   *     liftOf("goblet", who -> gobletSquat(who).finish()))}
+   * @return the answer
+   * @throws Refused if a list is empty or there is no test of one position
+   */
+  public ClaimAnswer over(List<Person> people, List<NamedLift<Position>> lifts) {
+    return over(people, lifts, List.of(NamedSetting.of("", Function.identity())));
+  }
+
+  /**
    * Tests it on every person with every lift in every setting.
    *
    * @param <L> what the lifts are

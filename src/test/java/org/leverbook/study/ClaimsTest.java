@@ -18,6 +18,7 @@ import org.leverbook.body.Person;
 import org.leverbook.body.Population;
 import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
+import org.leverbook.lift.BackSquat;
 import org.leverbook.lift.Hinge;
 import org.leverbook.load.Barbell;
 import org.leverbook.quantity.Refused;
@@ -113,6 +114,23 @@ class ClaimsTest {
     assertThat(answer.share()).isEqualTo(1 / 3.0, within(0.02));
     assertThat(answer.splits().get(0).inputs()).isEqualTo("hip height (cm)");
     assertThat(answer.splits().get(0).balanced()).isEqualTo(1);
+  }
+
+  @Test
+  void lifts_of_several_kinds_are_given_down_to_their_positions() {
+    ClaimAnswer answer =
+        Claim.of("hips")
+            .margin("N·m", p -> p.moment(HIP).size() - 60)
+            .over(
+                crowd(4),
+                List.of(
+                    new NamedLift<>("hinge", ClaimsTest::start),
+                    new NamedLift<>("squat", who -> BackSquat.of(who).finish())));
+
+    assertThat(answer.cases()).isEqualTo(8);
+    assertThat(answer.at(4).text()).contains("person 2 ", ", squat: ");
+    assertThat(answer.at(4).position().name()).startsWith("back squat");
+    assertThat(answer.table().stringColumn("lift").asList()).containsOnly("hinge", "squat");
   }
 
   @Test
