@@ -69,21 +69,21 @@ final class ClaimHistogram {
       }
     }
     ink.add(marks.line(box.getMinX(), bottom, box.getMaxX(), bottom, 1));
-    double top = bottom - room * counts[most] / tallest;
-    ink.add(
-        marks.words(
-            String.format(Locale.ROOT, "%,d cases", counts[most]),
-            Math.max(
-                box.getMinX() + 40, Math.min(box.getMaxX() - 40, box.getX() + (most + 0.5) * wide)),
-            top - 5,
-            0.5,
-            false,
-            style.ink()));
+    String tallestBar = String.format(Locale.ROOT, "%,d cases", tallest);
+    double half = TextWidths.of(tallestBar, style.caption(), false) / 2;
+    double middle = aside(box.getX() + (most + 0.5) * wide, half, x(0, box), middle(most) > 0);
+    double inside = Math.max(box.getMinX() + half, Math.min(box.getMaxX() - half, middle));
+    ink.add(marks.words(tallestBar, inside, bottom - room - 5, 0.5, false, style.ink()));
     zero(box, ink);
     ticks(box, ink);
     String unit = answer.unit().isEmpty() ? "" : " (" + answer.unit() + ")";
     ink.add(marks.title("margin" + unit + ", more than zero where the claim holds", box));
     return new Ink.Group(Map.of("class", "margins"), ink);
+  }
+
+  /** Off the zero line, on the side of its bar. */
+  private static double aside(double x, double half, double zero, boolean right) {
+    return right ? Math.max(x, zero + half + 4) : Math.min(x, zero - half - 4);
   }
 
   private double middle(int bar) {
