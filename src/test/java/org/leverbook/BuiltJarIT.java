@@ -70,6 +70,27 @@ class BuiltJarIT {
   }
 
   @Test
+  void the_claims_notebook_writes_a_row_and_a_picture_for_each_claim() throws Exception {
+    Path made = folder.resolve("made").resolve("claims");
+
+    Ended ended = leverbook("", "run", "notebooks/claims.jsh", "--out", made.toString());
+
+    assertThat(ended.err()).isEmpty();
+    assertThat(ended.code()).isZero();
+    List<String> lines = Files.readAllLines(made.resolve("claims.csv"));
+    assertThat(lines.get(0)).startsWith("claim,cases,tested,holds (%),seconds (s),splitting input");
+    assertThat(lines).hasSize(14);
+    try (var files = Files.list(made)) {
+      List<String> pictures =
+          files.map(f -> f.getFileName().toString()).filter(n -> n.endsWith(".svg")).toList();
+      assertThat(pictures).hasSize(14).contains("hips-knees-closest.svg", "long-thighs.svg");
+    }
+    // Two lifts of a hundred people, and the header.
+    assertThat(Files.readAllLines(made.resolve("hips-and-knees.csv"))).hasSize(201);
+    assertThat(ended.out()).contains("Holds in ", "What separates best: ");
+  }
+
+  @Test
   void a_bad_script_ends_with_its_place_and_code_1() throws Exception {
     Path script = Files.writeString(folder.resolve("bad.jsh"), "1 + 1\nbarbel(kg(20))\n");
 

@@ -97,6 +97,27 @@ class ReadmeTest {
   }
 
   @Test
+  void its_claim_is_drawn_as_its_lesson_tests_it() throws IOException {
+    try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
+      Matcher lesson = LESSON.matcher(readme());
+      List<Picture> drawn = new ArrayList<>();
+      while (lesson.find()) {
+        if (lesson.group(1).contains(" claim(")) {
+          session.evaluate(
+              lesson.group(1) + "answer.picture()\n",
+              value -> {
+                if (value.object() instanceof Picture picture) {
+                  drawn.add(picture);
+                }
+              });
+        }
+      }
+      assertThat(drawn).hasSize(1);
+      same("claim", drawn.get(0));
+    }
+  }
+
+  @Test
   void its_photo_is_the_one_its_lesson_draws_over() throws IOException {
     try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
       Matcher lesson = LESSON.matcher(readme());

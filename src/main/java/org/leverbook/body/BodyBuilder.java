@@ -12,7 +12,8 @@ final class BodyBuilder {
 
   private static final Lookup LEVELS =
       new Lookup(DataTable.read("body/spine_levels.csv"), "joint_below");
-  private static final DataTable CENTRES = DataTable.read("body/joint_centres.csv");
+  private static final Lookup CENTRES =
+      new Lookup(DataTable.read("body/joint_centres.csv"), "id", "sex");
   private static final DataTable LINKS = DataTable.read("body/links_from_ansur.csv");
   private static final DataTable DE_LEVA = DataTable.read("body/segments_de_leva_1996.csv");
 
@@ -38,6 +39,7 @@ final class BodyBuilder {
   private final Links links;
   private final SegmentMasses masses;
   private final Gyration gyration;
+  private final Links usual;
   private final double meanStature;
   private final Variation varied;
   private SegmentTree.Builder tree;
@@ -46,6 +48,7 @@ final class BodyBuilder {
     this.person = person;
     this.sex = person.sex().word();
     this.links = Links.of(person);
+    this.usual = Links.usual(person.sex(), person.metres());
     this.varied = person.variation();
     this.masses = SegmentMasses.of(person.table(), person.sex()).varied(person.variation());
     this.gyration = new Gyration(person);
@@ -85,8 +88,7 @@ final class BodyBuilder {
   }
 
   private double trunkFactor() {
-    return (links.pelvisUp() + links.spine())
-        / Links.usual(person.sex(), person.metres()).lengthOf(Part.TRUNK);
+    return (links.pelvisUp() + links.spine()) / usual.lengthOf(Part.TRUNK);
   }
 
   /** Spine, neck and head: places of the standing person, each relative to the joint below. */
@@ -102,7 +104,7 @@ final class BodyBuilder {
       Vector3D inner;
       double high = 0;
       if (joint == JointId.HEAD) {
-        DataRow head = CENTRES.only("head", r -> r.is("id", "head_com_from_c0c1"));
+        DataRow head = CENTRES.row("head_com_from_c0c1", "both");
         inner = vector(head).scalarMultiply(person.metres() / meanStature);
       } else {
         Vector3D above = columnPlace(joints.get(i + 1));
@@ -300,7 +302,7 @@ final class BodyBuilder {
   }
 
   private double factor(Part part) {
-    return links.lengthOf(part) / Links.usual(person.sex(), person.metres()).lengthOf(part);
+    return links.lengthOf(part) / usual.lengthOf(part);
   }
 
   private Vector3D sternoclavicularFromNeckBase() {
@@ -334,9 +336,7 @@ final class BodyBuilder {
 
   /** Ahead of the ankle, as a share of the foot's length. */
   private double footPoint(String id) {
-    return CENTRES
-            .only(id, r -> r.is("id", id) && (r.is("sex", sex) || r.is("sex", "both")))
-            .number("x_forward")
+    return CENTRES.find(id, sex).orElseGet(() -> CENTRES.row(id, "both")).number("x_forward")
         - varied.shift(Variation.Trait.JOINT_FORWARD, "ankle");
   }
 
@@ -345,7 +345,7 @@ final class BodyBuilder {
   }
 
   private DataRow bySex(String id) {
-    return CENTRES.only(id, r -> r.is("id", id) && r.is("sex", sex));
+    return CENTRES.row(id, sex);
   }
 
   private static Vector3D vector(DataRow row) {

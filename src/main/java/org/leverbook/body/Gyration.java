@@ -3,6 +3,7 @@ package org.leverbook.body;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Lookup;
 
 /**
  * How the mass of each segment is spread: radii of gyration about lines through its centre of mass.
@@ -23,8 +24,10 @@ import org.leverbook.data.DataTable;
  */
 final class Gyration {
 
-  private static final DataTable DE_LEVA = DataTable.read("body/segments_de_leva_1996.csv");
-  private static final DataTable WINTER = DataTable.read("body/segments_winter_dempster.csv");
+  private static final Lookup DE_LEVA =
+      new Lookup(DataTable.read("body/segments_de_leva_1996.csv"), "sex", "segment", "variant");
+  private static final Lookup WINTER =
+      new Lookup(DataTable.read("body/segments_winter_dempster.csv"), "segment");
 
   private final Person person;
 
@@ -86,8 +89,7 @@ final class Gyration {
    */
   Vector3D slice(JointId joint, double height, double mass) {
     if (joint.compareTo(JointId.C7_T1) >= 0) {
-      double density =
-          WINTER.only("head_neck", r -> r.is("segment", "head_neck")).number("density_kg_m3");
+      double density = winter("head_neck").number("density_kg_m3");
       double along = roundBar(mass, density, height);
       double across = Math.sqrt(along * along / 2 + height * height / 12);
       return new Vector3D(across, along, across);
@@ -120,13 +122,10 @@ final class Gyration {
   }
 
   private DataRow deLeva(String segment, String variant) {
-    String sex = person.sex().word();
-    return DE_LEVA.only(
-        sex + " " + segment,
-        r -> r.is("sex", sex) && r.is("segment", segment) && r.is("variant", variant));
+    return DE_LEVA.row(person.sex().word(), segment, variant);
   }
 
   private static DataRow winter(String segment) {
-    return WINTER.only(segment, r -> r.is("segment", segment));
+    return WINTER.row(segment);
   }
 }

@@ -4,6 +4,7 @@ import static org.leverbook.body.JointRanges.limit;
 
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.data.Recent;
 
 /**
  * The freedoms of each joint: axes, order, ranges.
@@ -19,10 +20,18 @@ final class JointBuilder {
   /** A freedom that bone and ligament hold, not muscle: it takes a moment but does not turn. */
   private static final double HELD = 0;
 
+  /** They depend on nothing else of a person. */
+  private record Which(JointId id, Side side, Sex sex) {}
+
+  private static final Recent<Which, List<Freedom>> FREEDOMS =
+      new Recent<>(
+          JointId.values().length * Side.values().length * Sex.values().length,
+          which -> freedoms(which.id, which.side, which.sex));
+
   private JointBuilder() {}
 
   static Joint of(JointId id, Side side, Vector3D centre, Sex sex) {
-    return new Joint(id.word(), side, id.muscles(), centre, freedoms(id, side, sex));
+    return new Joint(id.word(), side, id.muscles(), centre, FREEDOMS.get(new Which(id, side, sex)));
   }
 
   private static List<Freedom> freedoms(JointId id, Side side, Sex sex) {

@@ -80,11 +80,16 @@ public enum JointId {
   private final String word;
   private final boolean paired;
   private final String muscles;
+  private final String[] names;
 
   JointId(String word, boolean paired, String muscles) {
     this.word = word;
     this.paired = paired;
     this.muscles = muscles;
+    this.names =
+        Arrays.stream(Side.values())
+            .map(side -> paired ? side.of(word) : word)
+            .toArray(String[]::new);
   }
 
   /**
@@ -130,7 +135,7 @@ public enum JointId {
    * @return as in "right hip" or "L5/S1"
    */
   public String on(Side side) {
-    return paired ? side.of(word) : word;
+    return names[side.ordinal()];
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Recent;
 
 /**
  * Shares of body mass and centres of mass of one published table, brought to the segments of {@link
@@ -26,12 +27,23 @@ final class SegmentMasses {
   private static final DataTable DE_LEVA = DataTable.read("body/segments_de_leva_1996.csv");
   private static final DataTable WINTER = DataTable.read("body/segments_winter_dempster.csv");
 
+  /** Which of the few there are. */
+  private record Kind(SegmentTable table, Sex sex) {}
+
+  private static final Recent<Kind, SegmentMasses> KNOWN =
+      new Recent<>(
+          SegmentTable.values().length * Sex.values().length, kind -> read(kind.table, kind.sex));
+
   private final Map<String, Limb> limbs = new HashMap<>();
   private final Map<String, Double> slices = new HashMap<>();
 
   private SegmentMasses() {}
 
   static SegmentMasses of(SegmentTable table, Sex sex) {
+    return KNOWN.get(new Kind(table, sex));
+  }
+
+  private static SegmentMasses read(SegmentTable table, Sex sex) {
     SegmentMasses masses = new SegmentMasses();
     if (table == SegmentTable.DE_LEVA_1996) {
       masses.readDeLeva(sex);

@@ -3,9 +3,15 @@ package org.leverbook.body;
 /** The sex of the sample from which lengths and masses are taken. */
 public enum Sex {
   /** Men. */
-  MALE,
+  MALE("male"),
   /** Women. */
-  FEMALE;
+  FEMALE("female");
+
+  private final String word;
+
+  Sex(String word) {
+    this.word = word;
+  }
 
   /**
    * The word used in the published tables.
@@ -13,6 +19,6 @@ public enum Sex {
    * @return male or female
    */
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return word;
   }
 }

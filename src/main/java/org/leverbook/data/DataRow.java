@@ -1,23 +1,70 @@
 package org.leverbook.data;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.leverbook.quantity.Refused;
 
-/**
- * One row of a table.
- *
- * @param table the table's name
- * @param line its line in the file, counted from 1
- * @param columns the column names
- * @param cells the cells, as many as the columns
- */
-public record DataRow(String table, int line, List<String> columns, List<String> cells) {
+/** One row of a table. Its numbers are read once, however often they are asked for. */
+public final class DataRow {
 
-  /** Keeps its own copies. */
-  public DataRow {
-    columns = List.copyOf(columns);
-    cells = List.copyOf(cells);
+  private final String table;
+  private final int line;
+  private final Header header;
+  private final List<String> cells;
+  private final Double[] numbers;
+
+  /**
+   * The columns of a table.
+   *
+   * @param names in order
+   * @param places of each name
+   */
+  record Header(List<String> names, Map<String, Integer> places) {
+
+    static Header of(List<String> names) {
+      Map<String, Integer> places = new HashMap<>();
+      for (int i = 0; i < names.size(); i++) {
+        places.putIfAbsent(names.get(i), i);
+      }
+      // Not a copy: this kind finds its names faster.
+      return new Header(List.copyOf(names), places);
+    }
+  }
+
+  /**
+   * A row.
+   *
+   * @param table the table's name
+   * @param line its line in the file, counted from 1
+   * @param header the columns
+   * @param cells the cells, as many as the columns
+   */
+  DataRow(String table, int line, Header header, List<String> cells) {
+    this.table = table;
+    this.line = line;
+    this.header = header;
+    this.cells = List.copyOf(cells);
+    this.numbers = new Double[cells.size()];
+  }
+
+  /**
+   * The table's name.
+   *
+   * @return as in {@code body/joint_rom.csv}
+   */
+  public String table() {
+    return table;
+  }
+
+  /**
+   * Its line in the file.
+   *
+   * @return counted from 1
+   */
+  public int line() {
+    return line;
   }
 
   /**
@@ -28,12 +75,21 @@ public record DataRow(String table, int line, List<String> columns, List<String>
    * @throws Refused if there is no such column; names those that exist
    */
   public String text(String column) {
-    int index = columns.indexOf(column);
-    if (index < 0) {
+    return cells.get(place(column));
+  }
+
+  private int place(String column) {
+    Integer place = header.places().get(column);
+    if (place == null) {
       throw new Refused(
-          table + " has no column \"" + column + "\"; it has " + String.join(", ", columns) + ".");
+          table
+              + " has no column \""
+              + column
+              + "\"; it has "
+              + String.join(", ", header.names())
+              + ".");
     }
-    return cells.get(index);
+    return place;
   }
 
   /**
@@ -71,7 +127,12 @@ public record DataRow(String table, int line, List<String> columns, List<String>
    * @throws Refused if the cell holds something else; names file, line, column and text
    */
   public OptionalDouble optionalNumber(String column) {
-    String text = text(column);
+    int place = place(column);
+    Double known = numbers[place];
+    if (known != null) {
+      return OptionalDouble.of(known);
+    }
+    String text = cells.get(place);
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -85,6 +146,8 @@ public record DataRow(String table, int line, List<String> columns, List<String>
       throw new Refused(
           String.format("%s, line %d, column %s: \"%s\" is no number.", table, line, column, text));
     }
+    // Several threads may find it at once; all of them find the same.
+    numbers[place] = value;
     return OptionalDouble.of(value);
   }
 }

@@ -63,6 +63,7 @@ public record DataTable(
   public static DataTable parse(String name, String text) {
     List<String> sources = new ArrayList<>();
     List<String> columns = null;
+    DataRow.Header header = null;
     List<DataRow> rows = new ArrayList<>();
     int line = 0;
     for (String raw : text.split("\r?\n")) {
@@ -71,8 +72,9 @@ public record DataTable(
         sources.add(raw.substring(1).strip());
       } else if (columns == null) {
         columns = cells(name, line, raw);
+        header = DataRow.Header.of(columns);
       } else if (!raw.isBlank()) {
-        rows.add(new DataRow(name, line, columns, sameWidth(name, line, columns, raw)));
+        rows.add(new DataRow(name, line, header, sameWidth(name, line, columns, raw)));
       }
     }
     if (columns == null) {

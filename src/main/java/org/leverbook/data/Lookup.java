@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.leverbook.quantity.Refused;
 
 /** Rows of a table by the texts of some columns: for what is asked many times. */
@@ -47,5 +48,15 @@ public final class Lookup {
           table + " should have one row for " + String.join(", ", texts) + ", but has 0.");
     }
     return row;
+  }
+
+  /**
+   * One row, where there is one.
+   *
+   * @param texts of the columns, in their order
+   * @return the row, or empty
+   */
+  public Optional<DataRow> find(String... texts) {
+    return Optional.ofNullable(rows.get(List.of(texts)));
   }
 }

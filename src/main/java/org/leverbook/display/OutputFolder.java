@@ -1,8 +1,11 @@
 package org.leverbook.display;
 
+import java.io.BufferedWriter;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -116,6 +119,38 @@ public final class OutputFolder {
       discard(draft);
       throw e;
     }
+  }
+
+  /** Writes a text. */
+  @FunctionalInterface
+  public interface Text {
+
+    /**
+     * Writes the content.
+     *
+     * @param out where to; need not be flushed
+     * @throws IOException if the disk says no
+     */
+    void to(Writer out) throws IOException;
+  }
+
+  /**
+   * Writes a text file bit by bit, in UTF-8, however long.
+   *
+   * @param name a file name
+   * @param text writes the content; what it throws leaves no file behind
+   * @return where it was written
+   * @throws Refused if the disk says no
+   */
+  public static Path writeText(String name, Text text) {
+    return write(
+        name,
+        out -> {
+          Writer writer =
+              new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
+          text.to(writer);
+          writer.flush();
+        });
   }
 
   private static void moveInto(Path target, Path draft) throws IOException {

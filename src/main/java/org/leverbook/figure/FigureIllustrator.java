@@ -7,6 +7,7 @@ import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
+import org.leverbook.study.ClaimAnswer;
 import org.leverbook.study.Comparison;
 import org.leverbook.study.Grid;
 import org.leverbook.study.GridOfThree;
@@ -14,7 +15,7 @@ import org.leverbook.study.Sensitivity;
 import org.leverbook.study.Sweep;
 import org.leverbook.study.WayComparison;
 
-/** Draws positions, sweeps, grids and comparisons. */
+/** Draws positions, sweeps, grids, comparisons, and answers to claims and doubts. */
 public final class FigureIllustrator implements Illustrator {
 
   @Override
@@ -55,6 +56,9 @@ public final class FigureIllustrator implements Illustrator {
     }
     if (subject instanceof Sensitivity sensitivity) {
       return Optional.of(Tornado.picture(sensitivity, FigureStyle.PRINT));
+    }
+    if (subject instanceof ClaimAnswer answer) {
+      return Optional.of(ClaimPicture.of(answer, wishes, FigureStyle.PRINT));
     }
     return Optional.empty();
   }

@@ -10,6 +10,7 @@ import org.leverbook.body.Person;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Lookup;
 import org.leverbook.load.Barbell;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Refused;
@@ -55,7 +56,8 @@ final class HingeWays {
   /** How low or high the hips can be: more gently where the firm wish tears at the conditions. */
   private static final double[] UTMOST = {40, 15, 5};
 
-  private static final DataTable SURVEY = DataTable.read("body/population_anthropometry.csv");
+  private static final Lookup SURVEY =
+      new Lookup(DataTable.read("body/population_anthropometry.csv"), "sex", "dimension");
 
   private HingeWays() {}
 
@@ -242,11 +244,8 @@ final class HingeWays {
    * 2014), metres.
    */
   static double handBreadth(Person person) {
-    String sex = person.sex().word();
     return person.metres()
-        * SURVEY
-            .only("hand breadth", r -> r.is("sex", sex) && r.is("dimension", "handbreadth"))
-            .number("mean_frac_stature");
+        * SURVEY.row(person.sex().word(), "handbreadth").number("mean_frac_stature");
   }
 
   /** The range of hip heights that can be set up with everything else as it is. */

@@ -10,6 +10,7 @@ import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.Lookup;
 
 /**
  * What one newton metre costs at each joint axis: one over the moment the joint can hold there, so
@@ -23,7 +24,8 @@ import org.leverbook.data.DataTable;
  */
 final class Capacities {
 
-  private static final DataTable TABLE = DataTable.read("strength/joint_capacity.csv");
+  private static final Lookup TABLE =
+      new Lookup(DataTable.read("strength/joint_capacity.csv"), "joint", "axis");
 
   private static final double TABLE_MASS = 80;
 
@@ -44,7 +46,13 @@ final class Capacities {
    *     costs no effort
    */
   static double[] costs(SegmentTree tree) {
-    return KNOWN.computeIfAbsent(tree, Capacities::read);
+    double[] known = KNOWN.get(tree);
+    if (known == null) {
+      // Not inside the map, which would let other threads wait.
+      known = read(tree);
+      KNOWN.put(tree, known);
+    }
+    return known;
   }
 
   private static double[] read(SegmentTree tree) {
@@ -75,12 +83,7 @@ final class Capacities {
                 : name.equals("trunk") ? THORACIC : CERVICAL;
       }
     }
-    String row = name;
-    return TABLE
-            .first(r -> r.is("joint", row) && r.is("axis", axis))
-            .map(r -> 1 / mean(r))
-            .orElse(0.0)
-        / Math.sqrt(levels);
+    return TABLE.find(name, axis).map(r -> 1 / mean(r)).orElse(0.0) / Math.sqrt(levels);
   }
 
   private static double mean(DataRow row) {

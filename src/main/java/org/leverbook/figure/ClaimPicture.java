@@ -1,0 +1,39 @@
+package org.leverbook.figure;
+
+import java.util.List;
+import org.leverbook.display.Picture;
+import org.leverbook.study.ClaimAnswer;
+
+/**
+ * The picture of a claim's answer.
+ *
+ * @param drawing what is on the page
+ * @param style with which it was laid out
+ */
+record ClaimPicture(Drawing drawing, FigureStyle style) implements Picture {
+
+  static ClaimPicture of(ClaimAnswer answer, List<?> wishes, FigureStyle style) {
+    return new ClaimPicture(
+        new ClaimPage(answer, !wishes.contains("shares"), style).drawing(), style);
+  }
+
+  @Override
+  public String svgDocument() {
+    return SvgWriter.write(drawing, style);
+  }
+
+  @Override
+  public byte[] pngFile() {
+    return RasterPainter.png(drawing, style);
+  }
+
+  @Override
+  public String text() {
+    return "picture: " + drawing.title() + "; save it with .save(\"claim\")";
+  }
+
+  @Override
+  public String toString() {
+    return text();
+  }
+}
