@@ -8,9 +8,11 @@ import org.leverbook.display.Picture;
 import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Grid;
+import org.leverbook.study.Optimum;
 import org.leverbook.study.Sweep;
+import org.leverbook.study.TradeOff;
 
-/** Draws positions, sweeps and grids. */
+/** Draws positions, sweeps, grids and searches. */
 public final class FigureIllustrator implements Illustrator {
 
   @Override
@@ -36,6 +38,12 @@ public final class FigureIllustrator implements Illustrator {
       return Optional.of(
           HeatMaps.picture(
               grid, joints.isEmpty() ? JointId.HIP : joints.get(0), FigureStyle.PRINT));
+    }
+    if (subject instanceof Optimum<?> optimum) {
+      return Optional.of(SearchPlots.picture(optimum, FigureStyle.PRINT));
+    }
+    if (subject instanceof TradeOff<?> trade) {
+      return Optional.of(SearchPlots.picture(trade, FigureStyle.PRINT));
     }
     return Optional.empty();
   }

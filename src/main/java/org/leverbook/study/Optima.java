@@ -19,8 +19,9 @@ final class Optima {
   static String text(Span<?> span, double value) {
     int decimals = decimals(span);
     String gap = span.symbol().isEmpty() || span.symbol().equals("°") ? "" : " ";
-    double shown = value == 0 ? 0 : value;
-    return String.format(Locale.ROOT, "%." + decimals + "f%s%s", shown, gap, span.symbol());
+    String number = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    // What rounds to zero has no sign.
+    return (number.matches("-0\\.0*") ? number.substring(1) : number) + gap + span.symbol();
   }
 
   static int decimals(Span<?> span) {
@@ -129,9 +130,9 @@ final class Optima {
       rows.add(row);
     }
     List<String> notes = new ArrayList<>();
-    notes.add(headline(quest, found) + ".");
-    notes.addAll(around.against());
-    notes.addAll(around.near());
+    String headline = headline(quest, found);
+    notes.add(Character.toUpperCase(headline.charAt(0)) + headline.substring(1) + ".");
+    notes.addAll(notes(quest, found, around));
     notes.add(Caution.TEXT);
     String title = (quest.sign() > 0 ? "Lowest " : "Highest ") + quest.quantity().name();
     return new Sheet(title, columns, rows, notes);

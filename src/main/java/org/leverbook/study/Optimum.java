@@ -134,7 +134,7 @@ public final class Optimum<T> implements Shown {
   }
 
   /**
-   * The same under a limit, as in {@code .where("knee below 100°", p -> p.fact("knee flexion") <
+   * The same under a limit, as in {@code .where("knee below 100°", p -> p.fact("knee bend") <
    * 100)}.
    *
    * @param sentence what must hold
@@ -144,7 +144,7 @@ public final class Optimum<T> implements Shown {
    */
   public Optimum<T> where(String sentence, Predicate<T> kept) {
     Ask.present("limit's name", sentence, "\"knee below 100°\"");
-    Ask.present("limit's test", kept, "p -> p.moment(KNEE).size() < 100");
+    Ask.present("limit's test", kept, "p -> p.fact(\"knee bend\") < 100");
     return new Optimum<>(
         quest.with(
             new Quest.Limit<>(
@@ -201,8 +201,22 @@ public final class Optimum<T> implements Shown {
                   return sign * value <= sign * bound
                       ? Optional.empty()
                       : Optional.of(
-                          "The " + name + " is " + named.text(value) + ";" + words + " was asked.");
+                          "The "
+                              + name
+                              + " is "
+                              + is(named, value, bound)
+                              + ";"
+                              + words
+                              + " was asked.");
                 })));
+  }
+
+  /** A value beyond a bound, also where both are written alike. */
+  private static <T> String is(Quest.Named<T> named, double value, double bound) {
+    if (!named.text(value).equals(named.text(bound))) {
+      return named.text(value);
+    }
+    return "a trace " + (value > bound ? "above " : "below ") + named.text(bound);
   }
 
   /**

@@ -21,7 +21,7 @@ record Surroundings(List<String> against, List<String> near) {
   private static final double NEARLY = 0.01;
 
   /** Below this share of what the scan spans, one per cent of the best says nothing. */
-  private static final double NEARLY_ZERO = 0.02;
+  private static final double NEARLY_ZERO = 1e-3;
 
   static <T> Surroundings of(Quest<T> quest, Sought found) {
     List<String> against = new ArrayList<>();
@@ -128,7 +128,7 @@ record Surroundings(List<String> against, List<String> near) {
     String near(double margin, Sought found) {
       double from = reach(-1, margin);
       double to = reach(1, margin);
-      String kept = found.best().y() != 0 && quest.two() ? " with the other setting kept" : "";
+      String kept = quest.two() ? " with the other setting kept" : "";
       String of =
           nearlyZero(found)
               ? "one per cent of all values seen (the best is next to zero)"
