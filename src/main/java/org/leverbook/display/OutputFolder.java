@@ -1,6 +1,7 @@
 package org.leverbook.display;
 
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -70,18 +71,52 @@ public final class OutputFolder {
    * @throws Refused if the disk says no
    */
   public static Path write(String name, byte[] bytes) {
+    return written(name, draft -> Files.write(draft, bytes, StandardOpenOption.CREATE_NEW));
+  }
+
+  /** What writes the text of a file, piece by piece. */
+  @FunctionalInterface
+  interface Content {
+
+    /** Writes all of it; does not close. */
+    void to(Writer file) throws IOException;
+  }
+
+  /** Writes a file piece by piece, in UTF-8, however long; a reader never sees half of it. */
+  static Path write(String name, Content content) {
+    return written(
+        name,
+        draft -> {
+          try (Writer file =
+              Files.newBufferedWriter(
+                  draft, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
+            content.to(file);
+          }
+        });
+  }
+
+  /** What makes a file. */
+  private interface Making {
+
+    void at(Path draft) throws IOException;
+  }
+
+  private static Path written(String name, Making making) {
     Path target = resolve(name);
     Path parent = target.toAbsolutePath().getParent();
     // Not a temporary file of the system's making: those are closed to every other user.
     Path draft = parent.resolve(".writing-" + UUID.randomUUID() + ".tmp");
     try {
       Files.createDirectories(parent);
-      Files.write(draft, bytes, StandardOpenOption.CREATE_NEW);
+      making.at(draft);
       moveInto(target, draft);
       return target;
     } catch (IOException e) {
       discard(draft);
       throw new Refused("Could not write " + target + ": " + e + ". Nothing was changed there.", e);
+    } catch (RuntimeException | Error e) {
+      discard(draft);
+      throw e;
     }
   }
 

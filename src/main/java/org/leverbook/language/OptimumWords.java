@@ -5,13 +5,16 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
+import org.leverbook.display.Saved;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Optimum;
 import org.leverbook.study.Span;
+import org.leverbook.study.TableFiles;
+import tech.tablesaw.api.Table;
 
-/** The words for the best setting; {@link Vocabulary} hands them on. */
+/** The words for the best setting and for tables in files; {@link Vocabulary} hands them on. */
 public abstract sealed class OptimumWords extends ClaimWords permits Vocabulary {
 
   /** Ends of a range only; the search has its own number of looks. */
@@ -179,6 +182,35 @@ public abstract sealed class OptimumWords extends ClaimWords permits Vocabulary 
         made,
         quantity,
         false);
+  }
+
+  /**
+   * A table from a file, as in {@code table("hip-height.csv")}: what Leverbook wrote comes back
+   * equal. Of other files, decimal commas are understood where semicolons stand between the
+   * columns.
+   *
+   * <p>A text in a column of numbers is refused: "lift.csv, row 7, column moment (N·m): "about 300"
+   * is no number, but the heading promises numbers."
+   *
+   * @param file a name that ends in {@code .csv} or {@code .json}
+   * @return a Tablesaw table, named after the file
+   * @throws Refused if there is no such file, or it is broken; says where
+   */
+  public static Table table(String file) {
+    return TableFiles.read(file);
+  }
+
+  /**
+   * Saves a Tablesaw table, as in {@code save(byHip.table(), "hip-height.json")}, with every digit
+   * and the caution.
+   *
+   * @param table any
+   * @param file a name that ends in {@code .csv} or {@code .json}
+   * @return what was written
+   * @throws Refused if the name has another ending, or the disk says no
+   */
+  public static Saved save(Table table, String file) {
+    return TableFiles.save(table, file);
   }
 
   private static ToDoubleFunction<Position> moment(JointId joint) {
