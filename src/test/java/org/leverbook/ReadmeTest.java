@@ -57,7 +57,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(12);
+    assertThat(lessons).isEqualTo(13);
   }
 
   @Test

@@ -97,7 +97,7 @@ final class Optima {
 
   static String text(Quest<?> quest, Sought found, Surroundings around) {
     StringBuilder text = new StringBuilder(headline(quest, found)).append('\n');
-    quest.limits().forEach(limit -> text.append("Where ").append(limit.sentence()).append(".\n"));
+    quest.limits().forEach(limit -> text.append("Limit: ").append(limit.sentence()).append(".\n"));
     notes(quest, found, around).forEach(note -> text.append(note).append('\n'));
     text.append(
         "best() is what is there, ready to draw; plot() shows the scan, sheet() its numbers\n");

@@ -117,9 +117,9 @@ record Surroundings(List<String> against, List<String> near) {
               Gap.wording(there.reason()),
               String.format(
                   Locale.ROOT,
-                  "On the edge of %s; a little %s: %s",
+                  "On the edge of %s; with the %s: %s",
                   there.wall() == Trial.Wall.LIMIT ? "what was asked for" : "what can be done",
-                  (way < 0 ? "lower " : "higher ") + span.name(),
+                  span.name() + " a little " + (way < 0 ? "lower" : "higher"),
                   there.reason()));
         }
       }

@@ -226,7 +226,7 @@ public final class TradeOff<T> implements Shown {
       text.append(told("in the middle", middle()));
       text.append(told("best of the second", last));
     }
-    quest.limits().forEach(limit -> text.append("Where ").append(limit.sentence()).append(".\n"));
+    quest.limits().forEach(limit -> text.append("Limit: ").append(limit.sentence()).append(".\n"));
     List<Trial> trials = scan.stream().map(Quest.Pair::trial).toList();
     Optima.missing(quest, trials).forEach(note -> text.append(note).append('\n'));
     text.append("sheet() has the whole front; plot() draws it; inTheMiddle() is that position\n");

@@ -59,7 +59,8 @@ class BestSettingTest {
         Vocabulary.lowest(
             "hip height", cm(48), cm(72), h -> PULL.hipHeight(h).start(), JointId.L5_S1);
     assertThat(best.notes().get(0))
-        .startsWith("On the edge of what can be done; a little lower hip height: A hip height of")
+        .startsWith(
+            "On the edge of what can be done; with the hip height a little lower: A hip height of")
         .contains("below the knees");
     assertThat(best.best().held()).isTrue();
     assertThat(best.sheet().rows()).hasSize(50);
@@ -79,7 +80,7 @@ class BestSettingTest {
     assertThat(limited.value()).isGreaterThan(free.value());
     assertThat(limited.notes().get(0))
         .isEqualTo(
-            "On the edge of what was asked for; a little lower hip height: The knee moment is a trace"
+            "On the edge of what was asked for; with the hip height a little lower: The knee moment is a trace"
                 + " above 40 N·m; at most 40 N·m was asked.");
   }
 

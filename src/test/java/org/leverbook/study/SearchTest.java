@@ -131,14 +131,15 @@ class SearchTest {
     assertThat(setting(best, 0)).isBetween(2.5, 2.5 + 1e-6);
     assertThat(best.notes().get(0))
         .isEqualTo(
-            "On the edge of what was asked for; a little lower height: Breaks the limit \"height at"
+            "On the edge of what was asked for; with the height a little lower: Breaks the limit \"height at"
                 + " least 2.5\".");
     Optimum<Double> second = lowest(h -> 1 + h).atLeast("reach", "cm", 12, h -> 3 * h);
     assertThat(setting(second, 0)).isBetween(4.0, 4 + 1e-6);
     assertThat(second.notes().get(0))
-        .startsWith("On the edge of what was asked for; a little lower height: The reach is ")
+        .startsWith(
+            "On the edge of what was asked for; with the height a little lower: The reach is ")
         .endsWith(" at least 12 cm was asked.");
-    assertThat(second.text()).contains("\nWhere reach at least 12 cm.\n");
+    assertThat(second.text()).contains("\nLimit: reach at least 12 cm.\n");
   }
 
   @Test
@@ -165,7 +166,8 @@ class SearchTest {
         .satisfiesExactly(
             n ->
                 assertThat(n)
-                    .startsWith("On the edge of what can be done; a little lower height: At 6.29")
+                    .startsWith(
+                        "On the edge of what can be done; with the height a little lower: At 6.29")
                     .endsWith(" cm the bar is in the way."),
             n -> assertThat(n).startsWith("Within one per cent of the best: height 6.30 cm to 6.3"),
             n ->
@@ -278,7 +280,7 @@ class SearchTest {
     Optimum<double[]> slanting =
         lowest((h, a) -> 10 + h * h + a * a).where("sum at least 8", p -> p[0] + p[1] >= 8);
     assertThat(slanting.value()).isCloseTo(42, within(0.01));
-    assertThat(slanting.notes().get(0)).startsWith("On the edge of what was asked for; a little");
+    assertThat(slanting.notes().get(0)).startsWith("On the edge of what was asked for; with the ");
     assertThat(slanting.notes().get(0)).endsWith("Breaks the limit \"sum at least 8\".");
   }
 
