@@ -46,11 +46,16 @@ public final class FileCells {
    * @return true for {@code 12}, {@code 007}, {@code -1.5e3}
    */
   public static boolean readsAsNumber(String text) {
-    return NUMBER.matcher(text.strip()).matches();
+    String bare = text.strip();
+    // Most texts begin with a letter and need no closer look.
+    return !bare.isEmpty() && bare.charAt(0) <= '9' && NUMBER.matcher(bare).matches();
   }
 
   /** A text in a CSV file: in quotes where it needs them, or would be taken for a number. */
   static String quoted(String text) {
+    if (text.isEmpty()) {
+      return text;
+    }
     boolean needed = readsAsNumber(text) || SPECIAL.matcher(text).find();
     return needed ? '"' + text.replace("\"", "\"\"") + '"' : text;
   }

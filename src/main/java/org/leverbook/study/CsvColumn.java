@@ -12,7 +12,7 @@ final class CsvColumn {
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?\\d*,\\d+");
   private static final Pattern THOUSANDS =
       Pattern.compile("[-+]?\\d{1,3}([.,' \\u00A0\\u202F]\\d{3})+([.,]\\d+)?");
-  private static final Pattern LEADING_ZERO = Pattern.compile("[-+]?0\\d.*");
+  private static final Pattern LEADING_ZERO = Pattern.compile("[-+]?0\\d+");
 
   private final String file;
   private final String heading;
@@ -62,9 +62,9 @@ final class CsvColumn {
     if (text.isEmpty()) {
       return;
     }
-    leadingZeros |= LEADING_ZERO.matcher(text).matches() && !text.contains(".");
     if (FileCells.readsAsNumber(text)) {
       numbers++;
+      leadingZeros |= text.indexOf('0') >= 0 && LEADING_ZERO.matcher(text).matches();
     } else if (commaFree && DECIMAL_COMMA.matcher(text).matches()) {
       commaNumbers++;
     } else {
