@@ -8,6 +8,7 @@ import java.util.stream.DoubleStream;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.lines.SeriesLines;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.leverbook.body.JointId;
@@ -55,6 +56,7 @@ final class SearchPlots {
       y[i] = value == null ? Double.NaN : (Double) value;
     }
     span(chart, x, DoubleStream.of(y).filter(Double::isFinite).toArray());
+    roundTicks(chart, x, y);
     line(chart.addSeries("all settings", x, y), style);
     mark(chart, sheet, 0, 1, 2, "next best", SeriesMarkers.CIRCLE, style.quiet());
     mark(chart, sheet, 0, 1, 2, "best", SeriesMarkers.DIAMOND, style.ink());
@@ -130,6 +132,19 @@ final class SearchPlots {
             .build();
     Plots.styled(chart.getStyler(), style);
     return chart;
+  }
+
+  /**
+   * A hidden series of uneven places: XChart takes its tick marks from the first series where that
+   * is evenly spaced, odd decimals and all, and round numbers otherwise.
+   */
+  private static void roundTicks(XYChart chart, double[] x, double[] y) {
+    double[] uneven = {x[0], x[0] + 0.3 * (x[x.length - 1] - x[0]), x[x.length - 1]};
+    double level = DoubleStream.of(y).filter(Double::isFinite).min().orElseThrow();
+    XYSeries hidden = chart.addSeries("places", uneven, new double[] {level, level, level});
+    hidden.setShowInLegend(false);
+    hidden.setMarker(SeriesMarkers.NONE);
+    hidden.setLineStyle(SeriesLines.NONE);
   }
 
   private static void line(XYSeries series, FigureStyle style) {

@@ -23,6 +23,14 @@ record Surroundings(List<String> against, List<String> near) {
   /** Below this share of what the scan spans, one per cent of the best says nothing. */
   private static final double NEARLY_ZERO = 1e-3;
 
+  /** So far from a limit the slope is judged, as a share of the range. */
+  private static final double STEP_INSIDE = 0.02;
+
+  /**
+   * So much there is a slope, as a share of what the scan spans: a two-hundredth of an even one.
+   */
+  private static final double WORTH_TELLING = 1e-4;
+
   static <T> Surroundings of(Quest<T> quest, Sought found) {
     List<String> against = new ArrayList<>();
     List<String> near = new ArrayList<>();
@@ -85,23 +93,22 @@ record Surroundings(List<String> against, List<String> near) {
       double touching = TOUCHING * (high - low);
       for (int way : new int[] {-1, 1}) {
         double limit = way < 0 ? low : high;
-        if (way * (limit - here) <= touching && falls(-way, spread)) {
-          told.add(
-              String.format(
-                  Locale.ROOT,
-                  "At the %s limit of the range, %s %s: %s may be better still.",
-                  way < 0 ? "lower" : "upper",
-                  span.name(),
-                  span.text(limit),
-                  way < 0 ? "lower" : "higher"));
+        Trial inside = at(here - way * STEP_INSIDE * (high - low));
+        if (way * (limit - here) > touching || inside.level(best)) {
+          continue;
         }
+        boolean steep = !inside.free() || inside.cost() - best.cost() > WORTH_TELLING * spread;
+        told.add(
+            String.format(
+                Locale.ROOT,
+                steep
+                    ? "At the %s limit of the range, %s %s: %s may be better still."
+                    : "At the %s limit of the range, %s %s, but nearby it hardly matters.",
+                way < 0 ? "lower" : "upper",
+                span.name(),
+                span.text(limit),
+                way < 0 ? "lower" : "higher"));
       }
-    }
-
-    /** Whether it truly costs more a little further inside. */
-    private boolean falls(int inwards, double spread) {
-      Trial inside = at(here + inwards * 0.02 * (high - low));
-      return !inside.free() || inside.cost() > best.cost() + 1e-6 * spread;
     }
 
     void walls(Map<String, String> told) {

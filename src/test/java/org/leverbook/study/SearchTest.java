@@ -126,6 +126,16 @@ class SearchTest {
   }
 
   @Test
+  void a_limit_that_hardly_matters_is_not_called_a_promise() {
+    Optimum<Double> nearlyLevel = lowest(h -> 5 + 1e-5 * h + Math.max(0, h - 6));
+    assertThat(setting(nearlyLevel, 0)).isZero();
+    assertThat(nearlyLevel.notes())
+        .containsExactly(
+            "At the lower limit of the range, height 0.0 cm, but nearby it hardly matters.",
+            "Within one per cent of the best: height 0.00 cm to 6.05 cm.");
+  }
+
+  @Test
   void the_best_against_a_limit_that_was_set_lies_on_it_and_says_so() {
     Optimum<Double> best = lowest(h -> 1 + h).where("height at least 2.5", h -> h >= 2.5);
     assertThat(setting(best, 0)).isBetween(2.5, 2.5 + 1e-6);
