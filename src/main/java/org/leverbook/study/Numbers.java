@@ -12,6 +12,9 @@ final class Numbers {
 
   /** Four significant digits, whole numbers in full, without a tail of zeros. */
   static String four(double value) {
+    if (!Double.isFinite(value)) {
+      return "no finite number";
+    }
     BigDecimal digits = new BigDecimal(value);
     BigDecimal rounded =
         Math.abs(value) >= 1000

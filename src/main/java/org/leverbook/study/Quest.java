@@ -39,7 +39,7 @@ record Quest<T>(
     /** With its unit. */
     String text(double value) {
       String gap = unit.isEmpty() || unit.equals("°") ? "" : " ";
-      return Numbers.four(value) + gap + unit;
+      return Numbers.four(value) + (Double.isFinite(value) ? gap + unit : "");
     }
 
     String heading() {

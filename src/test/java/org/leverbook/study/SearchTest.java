@@ -223,6 +223,15 @@ class SearchTest {
   }
 
   @Test
+  void a_limited_quantity_that_is_no_number_keeps_no_limit() {
+    Optimum<Double> best =
+        lowest(h -> 10 + h).atMost("reach", "cm", 12, h -> h < 2 ? Double.NaN : h);
+    assertThat(setting(best, 0)).isBetween(2.0, 2 + 1e-6);
+    assertThat(best.notes().get(0))
+        .endsWith("The reach is no finite number; at most 12 cm was asked.");
+  }
+
+  @Test
   void next_to_zero_one_per_cent_is_of_all_values_seen() {
     Optimum<Double> best = lowest(h -> Math.abs(h - 4));
     assertThat(best.value()).isCloseTo(0, within(1e-6));
