@@ -59,7 +59,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(13);
+    assertThat(lessons).isEqualTo(17);
   }
 
   @Test

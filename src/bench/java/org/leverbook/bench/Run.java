@@ -97,6 +97,18 @@ public final class Run {
         scores,
         "SharingBench.library",
         "SharingBench.leverbook");
+    ratio(
+        root,
+        "a sweep of a thousand positions, times a plain loop's rate",
+        scores,
+        "StudyBench.loop",
+        "StudyBench.sweep");
+    ratio(
+        root,
+        "100,000 rows as CSV, times the table library's rate",
+        scores,
+        "StudyBench.csvByTablesaw",
+        "StudyBench.csvByLeverbook");
     GridRate.measure(root);
     EffortRate.measure(root);
     Files.writeString(folder.resolve("ratios.json"), json.writeValueAsString(root) + "\n");

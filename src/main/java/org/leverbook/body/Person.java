@@ -361,19 +361,7 @@ public record Person(
             throw new Refused("The " + part.word() + " would be beyond 70 to 140 % of usual.");
           }
         });
-    Person person =
-        new Person(
-            sex,
-            kilograms,
-            metres,
-            factors,
-            statureChanges,
-            massChanges,
-            table,
-            condition,
-            variation);
-    Links.of(person);
-    return person;
+    return reshaped(factors);
   }
 
   private Person scaled(Part part, double factor) {
@@ -389,12 +377,17 @@ public record Person(
     EnumMap<Part, Double> changed = new EnumMap<>(Part.class);
     changed.putAll(changes);
     changed.put(part, factor);
+    return reshaped(changed);
+  }
+
+  /** With these lengths, if a body can be made of them. */
+  private Person reshaped(Map<Part, Double> lengths) {
     Person person =
         new Person(
             sex,
             kilograms,
             metres,
-            changed,
+            lengths,
             statureChanges,
             massChanges,
             table,

@@ -1,5 +1,8 @@
 package org.leverbook.display;
 
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -111,38 +114,77 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
   }
 
   /**
-   * The table as CSV: a header line with units, one line a row, numbers with a decimal point; the
+   * The table as CSV: a header line with units, one line a row, every digit of each number; the
    * notes stand in a last column, on the first row.
    *
    * @return lines that end in a line feed
    */
   public String csv() {
     StringBuilder csv = new StringBuilder();
-    List<String> header = new ArrayList<>(columns.stream().map(Column::heading).toList());
-    header.add("note");
-    csv.append(Csv.line(header)).append('\n');
-    String note = String.join(" ", notes);
-    for (List<Object> row : rows) {
-      List<Object> cells = new ArrayList<>(row);
-      cells.add(note);
-      note = "";
-      csv.append(Csv.line(cells)).append('\n');
+    try {
+      TableFile.csv(inFile(), csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
     return csv.toString();
   }
 
   /**
-   * Saves the table as CSV.
+   * The table as JSON: an array with an object for each row, its keys the headings of the columns;
+   * the notes stand in a last column, on the first row.
    *
-   * @param name a file name that ends in {@code .csv}
+   * @return a line for each row
+   */
+  public String json() {
+    StringWriter json = new StringWriter();
+    try {
+      TableFile.json(inFile(), json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return json.toString();
+  }
+
+  /**
+   * Saves the table.
+   *
+   * @param name a file name that ends in {@code .csv} or {@code .json}
    * @return what was written
    * @throws Refused if the name has another ending, or the disk says no
    */
   public Saved save(String name) {
-    if (!name.endsWith(".csv")) {
-      throw new Refused("A table is saved as .csv, not as \"" + name + "\".");
+    return TableFile.save(inFile(), name);
+  }
+
+  /** What a file needs to know of it. */
+  private Rows inFile() {
+    List<String> headings = columns.stream().map(Column::heading).toList();
+    boolean[] texts = new boolean[columns.size()];
+    for (int c = 0; c < texts.length; c++) {
+      texts[c] = columns.get(c).equals(Column.text(columns.get(c).name())) && !isNumeric(c);
     }
-    return new Saved(List.of(OutputFolder.write(name, csv())));
+    return new Rows() {
+      @Override
+      public List<String> headings() {
+        return headings;
+      }
+
+      @Override
+      public int count() {
+        return rows.size();
+      }
+
+      @Override
+      public Object cell(int row, int column) {
+        Object cell = rows.get(row).get(column);
+        return cell == null && texts[column] ? "" : cell;
+      }
+
+      @Override
+      public List<String> notes() {
+        return notes;
+      }
+    };
   }
 
   /**

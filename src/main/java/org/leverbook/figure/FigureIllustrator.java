@@ -11,11 +11,13 @@ import org.leverbook.study.ClaimAnswer;
 import org.leverbook.study.Comparison;
 import org.leverbook.study.Grid;
 import org.leverbook.study.GridOfThree;
+import org.leverbook.study.Optimum;
 import org.leverbook.study.Sensitivity;
 import org.leverbook.study.Sweep;
+import org.leverbook.study.TradeOff;
 import org.leverbook.study.WayComparison;
 
-/** Draws positions, sweeps, grids, comparisons, and answers to claims and doubts. */
+/** Draws positions, sweeps, grids, comparisons, searches, and answers to claims and doubts. */
 public final class FigureIllustrator implements Illustrator {
 
   @Override
@@ -59,6 +61,12 @@ public final class FigureIllustrator implements Illustrator {
     }
     if (subject instanceof ClaimAnswer answer) {
       return Optional.of(ClaimPicture.of(answer, wishes, FigureStyle.PRINT));
+    }
+    if (subject instanceof Optimum<?> optimum) {
+      return Optional.of(SearchPlots.picture(optimum, FigureStyle.PRINT));
+    }
+    if (subject instanceof TradeOff<?> trade) {
+      return Optional.of(SearchPlots.picture(trade, FigureStyle.PRINT));
     }
     return Optional.empty();
   }

@@ -1,9 +1,13 @@
 package org.leverbook.language;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -86,6 +90,9 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
 
   private static Help ofWord(String asked) {
     String word = asked.replaceFirst("\\(.*", "");
+    if (word.equals("columns")) {
+      return new Help(page("columns.txt"));
+    }
     List<WordList.Entry> about =
         WordList.entries().stream().filter(e -> e.words().contains(word)).toList();
     if (about.isEmpty()) {
@@ -103,6 +110,16 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
     Optional<Help> lift = liftOf(word).map(Help::ofLift);
     lift.ifPresent(page -> text.append('\n').append(page.text()));
     return new Help(text.toString().stripTrailing(), lift.flatMap(Help::picture));
+  }
+
+  /** A page that is there as a whole. */
+  private static String page(String name) {
+    try (InputStream page = Help.class.getResourceAsStream(name)) {
+      String text = new String(page.readAllBytes(), StandardCharsets.UTF_8);
+      return text + "\n" + Caution.TEXT;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static Help ofValue(Object value) {

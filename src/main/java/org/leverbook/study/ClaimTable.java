@@ -1,15 +1,12 @@
 package org.leverbook.study;
 
-import java.io.IOException;
-import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.IntFunction;
 import org.leverbook.display.Caution;
-import org.leverbook.display.OutputFolder;
+import org.leverbook.display.Rows;
 import org.leverbook.display.Saved;
-import org.leverbook.quantity.Refused;
+import org.leverbook.display.TableFile;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
@@ -119,43 +116,31 @@ final class ClaimTable {
 
   static Saved save(
       String file, String words, ClaimTest test, ClaimCases cases, ClaimLedger ledger) {
-    if (!file.endsWith(".csv")) {
-      throw new Refused("A claim's cases are saved as .csv, not as \"" + file + "\".");
-    }
     List<Column> columns = columns(test, cases, ledger);
-    return new Saved(
-        List.of(OutputFolder.writeText(file, out -> write(out, words, columns, ledger.done()))));
-  }
+    List<String> headings = columns.stream().map(Column::heading).toList();
+    List<String> notes = List.of("Claim: " + words + ". " + Caution.TEXT);
+    return TableFile.save(
+        new Rows() {
+          @Override
+          public List<String> headings() {
+            return headings;
+          }
 
-  private static void write(Writer out, String words, List<Column> columns, int rows)
-      throws IOException {
-    for (Column column : columns) {
-      out.write(quoted(column.heading()) + ",");
-    }
-    out.write("note\n");
-    for (int n = 0; n < rows; n++) {
-      for (Column column : columns) {
-        Object cell = column.cell().apply(n);
-        out.write((cell instanceof String text ? quoted(text) : number(cell)) + ",");
-      }
-      out.write(n == 0 ? quoted("Claim: " + words + ". " + Caution.TEXT) + "\n" : "\n");
-    }
-  }
+          @Override
+          public int count() {
+            return ledger.done();
+          }
 
-  private static String number(Object cell) {
-    if (cell instanceof Double value) {
-      return String.format(
-          Locale.ROOT,
-          "%s",
-          new java.math.BigDecimal(value)
-              .round(new java.math.MathContext(10))
-              .stripTrailingZeros()
-              .toPlainString());
-    }
-    return cell == null ? "" : cell.toString();
-  }
+          @Override
+          public Object cell(int row, int column) {
+            return columns.get(column).cell().apply(row);
+          }
 
-  private static String quoted(String cell) {
-    return cell.matches("(?s).*[,\"\r\n].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+          @Override
+          public List<String> notes() {
+            return notes;
+          }
+        },
+        file);
   }
 }

@@ -2,6 +2,7 @@ package org.leverbook.study;
 
 import java.util.List;
 import org.leverbook.body.JointId;
+import org.leverbook.display.FileCells;
 import org.leverbook.display.Sheet;
 import org.leverbook.statics.Balance;
 import org.leverbook.statics.Position;
@@ -30,28 +31,40 @@ final class Tables {
         DoubleColumn numbers = DoubleColumn.create(heading);
         // For reading only: files keep every digit.
         numbers.setPrintFormatter(NumberColumnFormatter.fixedWithGrouping(1));
-        sheet.rows().forEach(row -> append(numbers, (Double) row.get(column)));
+        sheet.rows().forEach(row -> append(numbers, (Number) row.get(column)));
         table.addColumns(numbers);
       } else {
         StringColumn texts = StringColumn.create(heading);
-        sheet.rows().forEach(row -> texts.append((String) row.get(column)));
+        sheet.rows().forEach(row -> texts.append(text(row.get(column))));
         table.addColumns(texts);
       }
     }
     return table;
   }
 
-  /** A column with decimals, or of whole numbers. */
+  /** Numbers with a unit or decimals; a single text among them makes texts of all. */
   private static boolean numeric(Sheet sheet, int column) {
-    return sheet.columns().get(column).decimals() > 0
-        || sheet.rows().stream().anyMatch(row -> row.get(column) instanceof Double);
+    boolean text = false;
+    boolean number = false;
+    for (List<Object> row : sheet.rows()) {
+      text |= row.get(column) instanceof String;
+      number |= row.get(column) instanceof Number;
+    }
+    Sheet.Column heading = sheet.columns().get(column);
+    return !text && (number || heading.decimals() > 0 || !heading.unit().isEmpty());
   }
 
-  private static void append(DoubleColumn column, Double value) {
+  private static String text(Object cell) {
+    return cell instanceof Number number
+        ? FileCells.number(number.doubleValue())
+        : cell == null ? "" : cell.toString();
+  }
+
+  private static void append(DoubleColumn column, Number value) {
     if (value == null) {
       column.appendMissing();
     } else {
-      column.append(value);
+      column.append(value.doubleValue());
     }
   }
 

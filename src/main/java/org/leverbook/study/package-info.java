@@ -18,5 +18,10 @@
  *
  * <p>A {@link org.leverbook.study.Comparison} sets given positions side by side, a {@link
  * org.leverbook.study.WayComparison} whole lifts.
+ *
+ * <p>An {@link org.leverbook.study.Optimum} finds the setting, or the pair of settings, that makes
+ * a quantity lowest or highest under limits; a {@link org.leverbook.study.TradeOff} shows what two
+ * quantities cost each other; {@link org.leverbook.study.TableFiles} puts tables into CSV and JSON
+ * files and gets them back equal.
  */
 package org.leverbook.study;

@@ -70,7 +70,7 @@ class OutputFolderTest {
   void a_table_is_not_saved_under_a_foreign_ending() {
     assertThatThrownBy(() -> sheet().save("table.xlsx"))
         .isInstanceOf(Refused.class)
-        .hasMessage("A table is saved as .csv, not as \"table.xlsx\".");
+        .hasMessage("A table is saved as .csv or .json, not as \"table.xlsx\".");
     assertThat(folder.resolve("new")).doesNotExist();
   }
 

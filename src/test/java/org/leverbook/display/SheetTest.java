@@ -3,10 +3,13 @@ package org.leverbook.display;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.leverbook.quantity.Refused;
 
 class SheetTest {
@@ -26,9 +29,43 @@ class SheetTest {
   }
 
   @Test
-  void a_file_keeps_more_digits_than_the_screen_and_the_note_on_the_first_row() {
+  void a_file_keeps_every_digit_and_the_note_on_the_first_row() {
     assertThat(sheet("hip", 318.0412345678901).csv())
-        .isEqualTo("joint,moment (N·m),note\nhip,318.0412346,\"A note, with \"\"quotes\"\".\"\n");
+        .isEqualTo(
+            "joint,moment (N·m),note\nhip,318.0412345678901,\"A note, with \"\"quotes\"\".\"\n");
+  }
+
+  @Test
+  void numbers_in_files_are_as_short_as_every_digit_allows() {
+    assertThat(FileCells.number(48)).isEqualTo("48");
+    assertThat(FileCells.number(0.1 + 0.2)).isEqualTo("0.30000000000000004");
+    assertThat(FileCells.number(12_345_678.9)).isEqualTo("12345678.9");
+    assertThat(FileCells.number(-1.5e-7)).isEqualTo("-0.00000015");
+    assertThat(FileCells.number(-1e-13)).isEqualTo("-1E-13");
+    assertThat(FileCells.number(1e300)).isEqualTo("1E300");
+  }
+
+  @Test
+  void json_has_an_object_for_each_row_and_the_note_on_the_first() {
+    assertThat(sheet("hip", 318.0412345678901).json())
+        .isEqualTo(
+            """
+            [
+            {"joint":"hip","moment (N·m)":318.0412345678901,"note":"A note, with \\"quotes\\"."}
+            ]
+            """);
+    assertThat(sheet("hip", null).json()).contains("\"moment (N·m)\":null");
+  }
+
+  @Test
+  void a_table_is_saved_by_its_ending(@TempDir Path folder) throws IOException {
+    sheet("hip", 318.5).save(folder.resolve("a.csv").toString());
+    sheet("hip", 318.5).save(folder.resolve("a.json").toString());
+    assertThat(folder.resolve("a.csv")).content().isEqualTo(sheet("hip", 318.5).csv());
+    assertThat(folder.resolve("a.json")).content().isEqualTo(sheet("hip", 318.5).json());
+    assertThatThrownBy(() -> sheet("hip", 318.5).save("a.xlsx"))
+        .isInstanceOf(Refused.class)
+        .hasMessage("A table is saved as .csv or .json, not as \"a.xlsx\".");
   }
 
   @Test
@@ -39,7 +76,7 @@ class SheetTest {
   @Test
   void rounding_never_shows_as_minus_zero() {
     assertThat(sheet("hip", -1e-13).text()).contains(" 0.0").doesNotContain("-0");
-    assertThat(sheet("hip", -1e-13).csv()).contains("hip,0,");
+    assertThat(sheet("hip", -0.0).csv()).contains("hip,0,");
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.leverbook.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -9,6 +10,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.leverbook.display.OutputFolder;
 import org.leverbook.language.Help;
 import org.leverbook.language.Imports;
 import org.leverbook.language.Vocabulary;
@@ -41,7 +44,8 @@ class WordsTest {
   }
 
   @Test
-  void every_example_of_the_help_text_works_in_its_order() {
+  void every_example_of_the_help_text_works_in_its_order(@TempDir Path folder) {
+    OutputFolder.choose(folder);
     List<String> examples =
         Vocabulary.help()
             .text()
@@ -55,6 +59,8 @@ class WordsTest {
         Evaluation evaluation = session.evaluate(example);
         assertThat(evaluation.problem()).as(example).isEmpty();
       }
+    } finally {
+      OutputFolder.choose(Path.of(""));
     }
     assertThat(examples).hasSizeGreaterThan(10);
   }
