@@ -28,6 +28,9 @@ public final class PoseSolver {
   private static final double[] GROWING = {1, 30, 1e3, 1e5};
   private static final double STRONG = 1e4;
 
+  /** Where they cannot be met, wishes must not add to what misses. */
+  private static final double TELLING = 1e5;
+
   /** Strengths to come to rest with, the second where the first does not lead there. */
   private static final double[] SETTLING = {STRONG, STRONG / 10};
 
@@ -266,7 +269,7 @@ public final class PoseSolver {
 
   private void tell(double[] x, List<String> misses, List<String> stops) {
     descent.begin();
-    descent.strength(STRONG);
+    descent.strength(TELLING);
     descent.start(x);
     descent.again(x, BARELY_DAMPED);
     descent.run(x, FINELY, MOST_STEPS);
@@ -292,7 +295,7 @@ public final class PoseSolver {
       boolean angle = which >= Coordinates.ROOT && which < coordinates.count();
       boolean end = x[i] <= problem.low[i] || x[i] >= problem.high[i];
       double slope = Math.abs(descent.slopeOf(i));
-      if (angle && end && slope > PRESSING * STRONG * 1e-3) {
+      if (angle && end && slope > PRESSING * TELLING * 1e-3) {
         String words =
             String.format(Locale.ROOT, "%s (%.0f°)", coordinates.name(which), Math.toDegrees(x[i]));
         stopping.add(new Told(slope, words));

@@ -41,7 +41,7 @@ class ColumnsPageTest {
             2,
             (h, w) -> PULL.hipHeight(h).stanceWidth(w).start());
     tables.add(both.table(HIP));
-    tables.add(both.wideTable(HIP));
+    tables.add(both.crossTable(HIP));
     var best =
         lowest("hip height", cm(60), cm(70), h -> PULL.hipHeight(h).start(), L5_S1).scanned(3);
     tables.add(best.table());

@@ -159,6 +159,6 @@ class ClaimRefusalsTest {
     refused(() -> answer.at(5), "There is no case 5: the cases are 1 to 4.");
     refused(
         () -> answer.save("cases.xlsx"),
-        "A claim's cases are saved as .csv, not as \"cases.xlsx\".");
+        "A table is saved as .csv or .json, not as \"cases.xlsx\".");
   }
 }

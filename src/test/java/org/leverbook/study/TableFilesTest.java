@@ -98,8 +98,8 @@ class TableFilesTest {
             (h, m) -> pull.holding(Barbell.of(m)).hipHeight(h).start());
     grid.sheet(JointId.HIP).save(file(name));
     same(withoutNote(TableFiles.read(file(name))), grid.table(JointId.HIP));
-    grid.wideSheet(JointId.HIP).save(file(name));
-    same(withoutNote(TableFiles.read(file(name))), grid.wideTable(JointId.HIP));
+    grid.crossSheet(JointId.HIP).save(file(name));
+    same(withoutNote(TableFiles.read(file(name))), grid.crossTable(JointId.HIP));
 
     var best =
         Optimum.over(
