@@ -5,7 +5,8 @@
  * position at each value, in parallel, and keeps every row: what cannot be reached or held stays
  * with its reason. A {@link org.leverbook.study.Grid} does so with two quantities against each
  * other; a {@link org.leverbook.study.PoseGrid} is the fast path for millions of given poses
- * without supports. Tables are Tablesaw's, with the unit in every column's name. This is the first
- * room that knows Tablesaw.
+ * without supports. A {@link org.leverbook.study.Doubt} puts everything off that is not known
+ * exactly and says how far an answer may be off, and from what. Tables are Tablesaw's, with the
+ * unit in every column's name. This is the first room that knows Tablesaw.
  */
 package org.leverbook.study;
