@@ -174,16 +174,7 @@ public record Person(
    * @return the changed person
    */
   public Person weighedBy(SegmentTable other) {
-    return new Person(
-        sex,
-        kilograms,
-        metres,
-        changes,
-        statureChanges,
-        massChanges,
-        Ask.present("segment table", other, "WINTER_2009"),
-        condition,
-        variation);
+    return but(kilograms, Ask.present("segment table", other, "WINTER_2009"), condition, variation);
   }
 
   /**
@@ -223,8 +214,12 @@ public record Person(
   }
 
   private Person in(Condition other) {
+    return but(kilograms, table, other, variation);
+  }
+
+  private Person but(double mass, SegmentTable masses, Condition how, Variation differences) {
     return new Person(
-        sex, kilograms, metres, changes, statureChanges, massChanges, table, other, variation);
+        sex, mass, metres, changes, statureChanges, massChanges, masses, how, differences);
   }
 
   /**
@@ -235,17 +230,8 @@ public record Person(
    * @throws Refused if a length would leave what stature allows
    */
   public Person varied(Variation other) {
-    Person person =
-        new Person(
-            sex,
-            kilograms,
-            metres,
-            changes,
-            statureChanges,
-            massChanges,
-            table,
-            condition,
-            Ask.present("variation", other, "Variation.NONE"));
+    Ask.present("variation", other, "Variation.NONE");
+    Person person = but(kilograms, table, condition, other);
     Links.of(person);
     return person;
   }
@@ -257,16 +243,7 @@ public record Person(
    * @return the changed person
    */
   public Person heavier(double factor) {
-    return new Person(
-        sex,
-        factor * kilograms,
-        metres,
-        changes,
-        statureChanges,
-        massChanges,
-        table,
-        condition,
-        variation);
+    return but(factor * kilograms, table, condition, variation);
   }
 
   /**

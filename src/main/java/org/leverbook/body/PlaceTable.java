@@ -16,11 +16,14 @@ final class PlaceTable {
   private final SegmentTree tree;
   private final Links links;
   private final Girths girths;
+  private final double ankleAhead;
 
   PlaceTable(Person person, Links links, SegmentTree tree) {
     this.tree = tree;
     this.links = links;
     this.girths = Girths.of(person);
+    ankleAhead =
+        person.variation().shift(Variation.Trait.JOINT_FORWARD, "ankle") * links.footLength();
   }
 
   /** Every site of both sides, by its full name. */
@@ -46,7 +49,9 @@ final class PlaceTable {
     }
     Vector3D shift =
         new Vector3D(
-            part(row, "forward"),
+            // The foot's places are told from the ankle; where that lies further ahead, they do
+            // not.
+            part(row, "forward") - (segment.equals("foot") ? ankleAhead : 0),
             part(row, "up"),
             (side == Side.LEFT ? -1 : 1) * part(row, "side"));
     return new Place(site.on(side), index, from.add(shift));

@@ -16,7 +16,9 @@ public abstract sealed class DoubtWords extends CompareWords permits ClaimWords 
   DoubtWords() {}
 
   /**
-   * How sure the start of a lift is, as in {@code doubt(pull).band(L5_S1)}.
+   * How sure the start of a lift is. {@code doubt(pull).band(L5_S1)} works; {@code
+   * doubt(pull).draws(5)} is refused: "Between 100 and 20,000 cases can be drawn, but 5 were asked
+   * for."
    *
    * @param <L> the kind of lift
    * @param lift what is done

@@ -271,7 +271,7 @@ final class Bodies {
   static void swings(Posture p, Side side, double step) {
     Vector3D ankle =
         new Vector3D(
-            p.between(-step / 2, step / 2) - Feet.MIDFOOT_AHEAD * p.links().footLength(),
+            p.between(-step / 2, step / 2) - Feet.midfootAhead(p),
             p.links().footHeight() + p.between(0.10, 0.06),
             side.sign() * 0.5 * p.links().hipHalfWidth());
     p.statements().at("the " + side.of("foot"), "its way", p.joint(JointId.ANKLE, side), ankle);

@@ -10,6 +10,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
+import org.leverbook.body.Site;
 import org.leverbook.quantity.Refused;
 import org.leverbook.solve.Feature;
 import org.leverbook.support.Floor;
@@ -25,6 +26,11 @@ final class Feet {
   static final double MIDFOOT_AHEAD = 0.25;
 
   private Feet() {}
+
+  /** How far the middle of this person's foot lies ahead of the ankle, metres. */
+  static double midfootAhead(Posture p) {
+    return p.place(Site.FOOT, Side.RIGHT).local().getX();
+  }
 
   /**
    * Both feet flat and alike, the middle of the feet at x = 0, knees over the toes.
@@ -81,9 +87,9 @@ final class Feet {
     Vector3D nose = new Vector3D(Math.cos(pitch), ahead, -Math.sin(pitch), Vector3D.PLUS_J);
     Vector3D up = new Vector3D(Math.sin(pitch), ahead, Math.cos(pitch), Vector3D.PLUS_J);
     // The hinge of the toes stays above its place; the ball's lowest point touches the ground.
-    double toHinge = hinge.getX() - MIDFOOT_AHEAD * p.links().footLength();
+    double toHinge = hinge.getX() - midfootAhead(p);
     double height = -lowest(p, side, hinge, pitch);
-    double aside = MIDFOOT_AHEAD * p.links().footLength() * ahead.getZ();
+    double aside = midfootAhead(p) * ahead.getZ();
     Vector3D ankle =
         middle
             .add(new Vector3D(0, 0, aside))

@@ -67,7 +67,7 @@ public final class HipThrust extends Lift<HipThrust>
               p.place(Site.UPPER_BACK_LOW, side),
               new Vector3D(-back, bench, 0),
               List.of(Vector3D.PLUS_I, Vector3D.PLUS_J));
-      double middle = ankles + Feet.MIDFOOT_AHEAD * p.links().footLength();
+      double middle = ankles + Feet.midfootAhead(p);
       Feet.foot(p, side, new Vector3D(middle, 0, side.sign() * 0.18), Math.toRadians(15), 0);
     }
     p.on(Footing.feet(p.body()));

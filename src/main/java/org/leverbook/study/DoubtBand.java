@@ -144,9 +144,15 @@ public record DoubtBand(
       cases.append("all could be held.");
     } else {
       cases.append(
-          String.format(Locale.ROOT, "%,d could not be held and are left out:", draws - held()));
+          String.format(
+              Locale.ROOT,
+              "%,d could not be held and %s left out:",
+              draws - held(),
+              draws - held() == 1 ? "is" : "are"));
       for (Left one : left.subList(0, Math.min(3, left.size()))) {
-        cases.append(String.format(Locale.ROOT, " %,d times \"%s\"", one.cases(), one.reason()));
+        String times =
+            one.cases() == 1 ? "once" : String.format(Locale.ROOT, "%,d times", one.cases());
+        cases.append(" ").append(times).append(" \"").append(one.reason()).append("\"");
       }
       cases.append(left.size() > 3 ? " and others." : ".");
     }

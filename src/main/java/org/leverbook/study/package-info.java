@@ -23,5 +23,9 @@
  * a quantity lowest or highest under limits; a {@link org.leverbook.study.TradeOff} shows what two
  * quantities cost each other; {@link org.leverbook.study.TableFiles} puts tables into CSV and JSON
  * files and gets them back equal.
+ *
+ * <p>A {@link org.leverbook.study.Claim} tests a sentence on many people, lifts and settings; a
+ * {@link org.leverbook.study.Doubt} puts everything off that is not known exactly and says how far
+ * an answer may be off, and from what.
  */
 package org.leverbook.study;

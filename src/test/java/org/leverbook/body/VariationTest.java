@@ -134,6 +134,24 @@ class VariationTest {
   }
 
   @Test
+  void an_ankle_further_ahead_leaves_sole_and_heel_together() {
+    Body plain = LIFTER.body();
+    Body body = LIFTER.varied(Variation.NONE.with(Trait.JOINT_FORWARD, "ankle", 0.02)).body();
+    double back = 0.02 * plain.links().footLength();
+    for (int i = 0; i < body.soles().size(); i++) {
+      Body.SolePoint was = plain.soles().get(i);
+      double moved = body.soles().get(i).place().getX() - was.place().getX();
+      // The toe tip is told from the ball, which has moved itself.
+      assertThat(moved).isCloseTo(was.name().contains("toe tip") ? 0 : -back, within(1e-12));
+    }
+    for (Site site : List.of(Site.HEEL, Site.BALL_OF_FOOT, Site.FOOT)) {
+      double was = plain.place(site, Side.RIGHT).local().getX();
+      double now = body.place(site, Side.RIGHT).local().getX();
+      assertThat(now).as(site.word()).isCloseTo(was - back, within(1e-12));
+    }
+  }
+
+  @Test
   void a_length_beyond_what_stature_allows_is_refused() {
     Variation v =
         Variation.NONE.with(Trait.LENGTH, "thighs", 1.5).with(Trait.LENGTH, "shanks", 1.4);
