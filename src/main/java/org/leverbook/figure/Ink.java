@@ -2,8 +2,10 @@ package org.leverbook.figure;
 
 import java.awt.Shape;
 import java.awt.image.BufferedImage;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Something on the page, in page units, x to the right, y down. */
 sealed interface Ink {
@@ -74,5 +76,11 @@ sealed interface Ink {
    * @param attributes name and value, for pages and tests that read the SVG
    * @param content in order, the first at the back
    */
-  record Group(Map<String, String> attributes, List<Ink> content) implements Ink {}
+  record Group(Map<String, String> attributes, List<Ink> content) implements Ink {
+
+    /** Short maps have another order in every process; a picture must be the same in each. */
+    public Group {
+      attributes = attributes instanceof LinkedHashMap ? attributes : new TreeMap<>(attributes);
+    }
+  }
 }
