@@ -3,9 +3,10 @@ package org.leverbook.study;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.IntFunction;
 import org.leverbook.display.Caution;
 import org.leverbook.display.OutputFolder;
@@ -28,6 +29,11 @@ final class ClaimTable {
    * @param kind class of its cells
    */
   private record Column(String heading, Class<?> kind, IntFunction<Object> cell) {}
+
+  private static final MathContext FILE_DIGITS = new MathContext(10);
+
+  /** No number of ten digits is longer, with its sign and its point. */
+  private static final int SHORT = 12;
 
   private ClaimTable() {}
 
@@ -148,18 +154,16 @@ final class ClaimTable {
 
   private static String number(Object cell) {
     if (cell instanceof Double value) {
-      return String.format(
-          Locale.ROOT,
-          "%s",
-          new java.math.BigDecimal(value)
-              .round(new java.math.MathContext(10))
-              .stripTrailingZeros()
-              .toPlainString());
+      String plain = Double.toString(value);
+      return plain.length() <= SHORT && plain.indexOf('E') < 0
+          ? plain.endsWith(".0") ? plain.substring(0, plain.length() - 2) : plain
+          : new BigDecimal(value).round(FILE_DIGITS).stripTrailingZeros().toPlainString();
     }
     return cell == null ? "" : cell.toString();
   }
 
   private static String quoted(String cell) {
-    return cell.matches("(?s).*[,\"\r\n].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
   }
 }
