@@ -15,6 +15,9 @@ public final class Pose {
   private final Vector3D rootPlace;
   private final Frame rootFrame;
 
+  /** Made when first asked for. Several threads may make it at once; all make the same. */
+  private Placement placed;
+
   private Pose(SegmentTree tree, double[] angles, Vector3D rootPlace, Frame rootFrame) {
     this.tree = tree;
     this.angles = angles;
@@ -151,6 +154,11 @@ public final class Pose {
    * @return frames and joint centres in the world
    */
   public Placement placed() {
-    return Placement.of(this);
+    Placement known = placed;
+    if (known == null) {
+      known = Placement.of(this);
+      placed = known;
+    }
+    return known;
   }
 }

@@ -11,6 +11,7 @@ import org.leverbook.body.SegmentTree;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
 import org.leverbook.data.Lookup;
+import org.leverbook.data.Recent;
 
 /**
  * What one newton metre costs at each joint axis: one over the moment the joint can hold there, so
@@ -35,6 +36,12 @@ final class Capacities {
   private static final long LUMBAR = JointId.L1_L2.ordinal() - JointId.L5_S1.ordinal() + 1;
   private static final long THORACIC = JointId.T1_T2.ordinal() - JointId.L1_L2.ordinal();
   private static final long CERVICAL = JointId.HEAD.ordinal() - JointId.T1_T2.ordinal();
+
+  private static final Recent<Axis, Double> BY_AXIS =
+      new Recent<>(3 * JointId.values().length, Capacities::cost);
+
+  /** An axis of a joint, by the names of both. */
+  private record Axis(String joint, String axis) {}
 
   private Capacities() {}
 
@@ -72,10 +79,14 @@ final class Capacities {
   }
 
   private static double cost(Joint joint, String axis) {
-    String name = joint.name();
+    return BY_AXIS.get(new Axis(joint.name(), axis));
+  }
+
+  private static double cost(Axis axis) {
+    String name = axis.joint();
     double levels = 1;
     for (JointId level : JointId.values()) {
-      if (!level.paired() && level.word().equals(joint.name())) {
+      if (!level.paired() && level.word().equals(axis.joint())) {
         name = level.compareTo(JointId.T1_T2) <= 0 ? "trunk" : "neck";
         levels =
             level.compareTo(JointId.L1_L2) <= 0
@@ -83,7 +94,7 @@ final class Capacities {
                 : name.equals("trunk") ? THORACIC : CERVICAL;
       }
     }
-    return TABLE.find(name, axis).map(r -> 1 / mean(r)).orElse(0.0) / Math.sqrt(levels);
+    return TABLE.find(name, axis.axis()).map(r -> 1 / mean(r)).orElse(0.0) / Math.sqrt(levels);
   }
 
   private static double mean(DataRow row) {

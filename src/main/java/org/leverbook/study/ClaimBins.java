@@ -81,6 +81,13 @@ final class ClaimBins {
       return new double[] {0.5};
     }
     double[] sorted = Arrays.stream(some).mapToDouble(input::of).sorted().toArray();
+    double[] few = Arrays.stream(sorted).distinct().limit(LIMITS + 2L).toArray();
+    if (few.length <= LIMITS + 1) {
+      // Half-way between neighbouring values, as a coach would put it between two settings.
+      double[] between = new double[few.length - 1];
+      Arrays.setAll(between, i -> 0.5 * (few[i] + few[i + 1]));
+      return between;
+    }
     double[] cuts = new double[LIMITS];
     for (int i = 0; i < LIMITS; i++) {
       int at = (int) ((i + 1L) * sorted.length / (LIMITS + 1));

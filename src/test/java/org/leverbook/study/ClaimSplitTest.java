@@ -14,6 +14,7 @@ import org.leverbook.body.Person;
 import org.leverbook.body.Sex;
 import org.leverbook.display.Caution;
 import org.leverbook.quantity.Si;
+import org.leverbook.quantity.Units;
 import org.leverbook.statics.Position;
 
 /** What separates holders from exceptions, where it is known beforehand. */
@@ -57,6 +58,22 @@ class ClaimSplitTest {
     assertThat(one.balanced()).isLessThan(two.balanced() - 0.02);
     assertThat(two.rule()).matches("a woman and body mass over 6[0-3](\\.\\d)? kg");
     assertThat(two.balanced()).isGreaterThan(0.93);
+  }
+
+  @Test
+  void a_limit_among_a_few_settings_lies_between_them() {
+    ClaimAnswer answer =
+        Claim.of("not both a woman and hips at 62 cm or more")
+            .that(p -> !(woman(p) && p.fact("hip height") > 61))
+            .over(
+                crowd(60),
+                List.of(new NamedLift<>("hinge", ClaimsTest::hinge)),
+                NamedSetting.over(
+                    Span.of("hip height", Units.cm(58), Units.cm(66), 3),
+                    (l, h) -> l.hipHeight(h).start()));
+
+    assertThat(answer.splits().get(1).rule()).isEqualTo("a woman and hip height over 60 cm");
+    assertThat(answer.splits().get(1).balanced()).isEqualTo(1);
   }
 
   /** Of 18 inputs the best of coin tosses on 200 people reaches some 60 %, unseen about 50. */
