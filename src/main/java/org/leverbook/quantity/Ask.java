@@ -1,5 +1,6 @@
 package org.leverbook.quantity;
 
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
@@ -33,7 +34,7 @@ public final class Ask {
     double kilograms = Si.kilograms(present(what, mass, "kg(85)"));
     return within(
         what,
-        Units.text(mass),
+        () -> Units.text(mass),
         kilograms,
         low,
         high,
@@ -59,7 +60,14 @@ public final class Ask {
   public static double length(String what, Quantity<Length> length, double low, double high) {
     double metres = Si.metres(present(what, length, "cm(178)"));
     return within(
-        what, Units.text(length), metres, low, high, 100, " cm", lengthSlip(metres, low, high));
+        what,
+        () -> Units.text(length),
+        metres,
+        low,
+        high,
+        100,
+        " cm",
+        lengthSlip(metres, low, high));
   }
 
   /**
@@ -76,7 +84,7 @@ public final class Ask {
     double newtons = present(what, force, "newton(200)").to(Units.N).getValue().doubleValue();
     return within(
         what,
-        Units.text(force),
+        () -> Units.text(force),
         newtons,
         low,
         high,
@@ -97,7 +105,7 @@ public final class Ask {
    */
   public static double angle(String what, Quantity<Angle> angle, double low, double high) {
     double radians = Si.radians(present(what, angle, "deg(35)"));
-    return within(what, Units.text(angle), radians, low, high, 180 / Math.PI, "°", "");
+    return within(what, () -> Units.text(angle), radians, low, high, 180 / Math.PI, "°", "");
   }
 
   /**
@@ -112,7 +120,7 @@ public final class Ask {
    */
   public static double share(String what, Quantity<Dimensionless> share, double low, double high) {
     double fraction = Si.fraction(present(what, share, "percent(50)"));
-    return within(what, Units.text(share), fraction, low, high, 100, " %", "");
+    return within(what, () -> Units.text(share), fraction, low, high, 100, " %", "");
   }
 
   /**
@@ -127,7 +135,7 @@ public final class Ask {
    */
   public static double time(String what, Quantity<Time> time, double low, double high) {
     double seconds = Si.seconds(present(what, time, "seconds(1.5)"));
-    return within(what, Units.text(time), seconds, low, high, 1, " s", "");
+    return within(what, () -> Units.text(time), seconds, low, high, 1, " s", "");
   }
 
   /**
@@ -181,7 +189,7 @@ public final class Ask {
 
   private static double within(
       String what,
-      String given,
+      Supplier<String> given,
       double value,
       double low,
       double high,
@@ -195,7 +203,7 @@ public final class Ask {
         "The "
             + what
             + " is "
-            + given
+            + given.get()
             + ", but must lie between "
             + number(low * scale)
             + " and "
