@@ -2,6 +2,7 @@ package org.leverbook.session;
 
 import org.leverbook.display.Display;
 import org.leverbook.display.Shown;
+import org.leverbook.quantity.Refused;
 
 /**
  * The value of an expression.
@@ -29,6 +30,9 @@ public record Value(Object object, int line) {
   public String text() {
     try {
       return shown().text();
+    } catch (Refused e) {
+      // What is worked out only when it is asked may turn out to be impossible.
+      return e.getMessage();
     } catch (RuntimeException | StackOverflowError e) {
       return "a " + object.getClass().getSimpleName() + " that cannot show itself (" + e + ")";
     }

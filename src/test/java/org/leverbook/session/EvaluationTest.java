@@ -218,4 +218,14 @@ class EvaluationTest {
         .startsWith("a Bad that cannot show itself")
         .contains("no");
   }
+
+  @Test
+  void a_value_that_turns_out_to_be_impossible_says_so_in_its_own_words() {
+    session.evaluate(
+        "class Late implements org.leverbook.display.Shown { public String text() { throw new"
+            + " org.leverbook.quantity.Refused(\"The hips are too low: raise them.\"); } }");
+
+    assertThat(session.evaluate("new Late()").value().get().text())
+        .isEqualTo("The hips are too low: raise them.");
+  }
 }
