@@ -9,9 +9,13 @@ record ClaimInk(FigureStyle style) {
   /**
    * Where a claim holds, and where it does not: apart in colour and, as light and dark, in grey.
    */
-  static final String HOLDS = "#0072b2";
+  String holds() {
+    return style.tone(Tint.HOLDS);
+  }
 
-  static final String FAILS = "#d55e00";
+  String fails() {
+    return style.tone(Tint.FAILS);
+  }
 
   Ink bar(double x, double top, double width, double bottom, String colour) {
     return Ink.Form.filled(new Rectangle2D.Double(x, top, width, bottom - top), colour);

@@ -52,7 +52,7 @@ public final class Plots {
    * @throws Refused if no value of the sweep could be held
    */
   public static XYChart chart(Sweep sweep, JointId... joints) {
-    return chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.PRINT);
+    return chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.current());
   }
 
   /**
@@ -65,7 +65,7 @@ public final class Plots {
    * @throws Refused if no pair of the grid could be held
    */
   public static HeatMapChart chart(Grid<?, ?> grid, JointId joint) {
-    return HeatMaps.chart(grid, joint, FigureStyle.PRINT);
+    return HeatMaps.chart(grid, joint, FigureStyle.current());
   }
 
   /**
@@ -76,7 +76,7 @@ public final class Plots {
    * @return the picture
    */
   public static Picture picture(AxesChart<?, ?> chart, String... notes) {
-    return new ChartPicture(chart, List.of(notes), FigureStyle.PRINT);
+    return new ChartPicture(chart, List.of(notes), FigureStyle.current());
   }
 
   /**
@@ -88,7 +88,7 @@ public final class Plots {
    * @throws Refused if nothing could be held
    */
   public static CategoryChart bars(Sweep sweep, JointId... joints) {
-    return Bars.chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.PRINT);
+    return Bars.chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.current());
   }
 
   static Picture picture(Sweep sweep, List<JointId> joints, FigureStyle style) {
@@ -126,12 +126,12 @@ public final class Plots {
                   .yAxisTitle("moment (N·m), positive: the resistance flexes")
                   .build();
           styled(made[0].getStyler(), style);
-          made[0].getStyler().setMarkerSize(7);
+          made[0].getStyler().setMarkerSize(marks(style));
           spanned(made[0], sweep, joints);
           zeroLine(made[0], style);
           List<FigureStyle.Accent> accents = style.accents(joints);
           for (int i = 0; i < joints.size(); i++) {
-            series(made[0], sweep, joints.get(i), accents.get(i));
+            series(made[0], sweep, joints.get(i), accents.get(i), style);
           }
         });
     return made[0];
@@ -183,34 +183,41 @@ public final class Plots {
     zero.setShowInLegend(false);
     zero.setMarker(SeriesMarkers.NONE);
     zero.setLineColor(Color.decode(style.quiet()));
-    zero.setLineStyle(new BasicStroke(1));
+    zero.setLineStyle(new BasicStroke((float) style.line()));
   }
 
-  private static void series(XYChart chart, Sweep sweep, JointId joint, FigureStyle.Accent accent) {
+  private static void series(
+      XYChart chart, Sweep sweep, JointId joint, FigureStyle.Accent accent, FigureStyle style) {
     double[] x = sweep.rows().stream().mapToDouble(SweepRow::value).toArray();
     // XChart breaks its line where a value is NaN; no other value of ours is ever NaN.
     double[] y =
         sweep.rows().stream().mapToDouble(r -> r.held() ? r.moment(joint) : Double.NaN).toArray();
-    accented(chart.addSeries(JointNames.of(joint), x, y), accent);
+    accented(chart.addSeries(style.say(JointNames.of(joint)), x, y), accent, style);
   }
 
-  static void accented(XYSeries series, FigureStyle.Accent accent) {
+  /** About so large marks are on the page of an article. */
+  static int marks(FigureStyle style) {
+    return (int) Math.round(7 * style.line());
+  }
+
+  static void accented(XYSeries series, FigureStyle.Accent accent, FigureStyle style) {
     Color colour = Color.decode(accent.colour());
     series.setLineColor(colour);
     series.setMarkerColor(colour);
     series.setMarker(MARKERS.get(accent.marker()));
-    series.setLineStyle(stroke(accent));
+    series.setLineStyle(stroke(accent, style));
   }
 
-  private static BasicStroke stroke(FigureStyle.Accent accent) {
+  static BasicStroke stroke(FigureStyle.Accent accent, FigureStyle style) {
+    float width = (float) (2 * style.line());
     if (accent.dash().isEmpty()) {
-      return new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+      return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     }
     float[] dash = new float[accent.dash().size()];
     for (int i = 0; i < dash.length; i++) {
-      dash[i] = accent.dash().get(i).floatValue();
+      dash[i] = (float) (style.line() * accent.dash().get(i));
     }
-    return new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
+    return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
   }
 
   static void styled(AxesChartStyler styler, FigureStyle style) {
@@ -225,11 +232,11 @@ public final class Plots {
     styler.setLegendFont(plain.deriveFont((float) style.label()));
     styler.setLegendPosition(Styler.LegendPosition.OutsideE);
     styler.setLegendBorderColor(paper).setLegendBackgroundColor(paper);
-    styler.setLegendSeriesLineLength(42);
+    styler.setLegendSeriesLineLength((int) (42 * style.line()));
     styler.setPlotBackgroundColor(paper).setPlotBorderColor(Color.decode(style.quiet()));
     styler.setPlotGridLinesColor(Color.decode(style.flesh()));
     styler.setPlotGridLinesStroke(new BasicStroke(1));
-    styler.setXAxisTickMarkSpacingHint(70);
+    styler.setXAxisTickMarkSpacingHint((int) (70 * style.caption() / 12));
     styler.setAxisTitleFont(plain.deriveFont((float) style.label()));
     styler.setAxisTickLabelsFont(plain);
     styler.setXAxisTickLabelsFormattingFunction(Plots::tick);

@@ -29,8 +29,6 @@ final class Tornado {
   private static final double SHARES = 86;
   private static final int MOST = 14;
   private static final double MOST_NAME = 0.4 * WIDTH;
-  private static final String LIGHT = "#8cc4e8";
-  private static final String DARK = "#0072b2";
 
   private final Sensitivity answer;
   private final DoubtBand band;
@@ -122,7 +120,10 @@ final class Tornado {
     y += 1.9 * style.caption();
     double at = MARGIN;
     for (String[] key :
-        new String[][] {{LIGHT, "input at its 5 % end"}, {DARK, "input at its 95 % end"}}) {
+        new String[][] {
+          {style.tone(Tint.LOW), "input at its 5 % end"},
+          {style.tone(Tint.HIGH), "input at its 95 % end"}
+        }) {
       ink.add(Form.filled(new Rectangle2D.Double(at, y - 9, 18, 9), key[0]));
       text(key[1], at + 24, y, style.caption(), false, style.quiet());
       at += 48 + TextWidths.of(key[1], style.caption(), false);
@@ -150,8 +151,8 @@ final class Tornado {
 
   private void row(Sensitivity.Row row, double y) {
     List<Ink> bars = new ArrayList<>();
-    bar(bars, row.atFrom(), y + 2, LIGHT);
-    bar(bars, row.atTo(), y + 2 + (ROW - 8) / 2, DARK);
+    bar(bars, row.atFrom(), y + 2, style.tone(Tint.LOW));
+    bar(bars, row.atTo(), y + 2 + (ROW - 8) / 2, style.tone(Tint.HIGH));
     ink.add(new Group(Map.of("data-input", row.input()), bars));
     text(cut(row.input(), style.label()), MARGIN, y + 9, style.label(), false, style.ink());
     text(
