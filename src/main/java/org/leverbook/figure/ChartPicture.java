@@ -47,6 +47,7 @@ record ChartPicture(
       List<String> notes,
       FigureStyle style) {
     this(title, charts, across, notes, style, null);
+    charts.forEach(chart -> Spoken.in(chart, style));
   }
 
   /** One chart with its own title. */

@@ -8,11 +8,11 @@ import java.util.Locale;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.HeatMapChart;
 import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.Styler;
+import org.knowm.xchart.style.lines.SeriesLines;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.leverbook.body.JointId;
@@ -20,7 +20,6 @@ import org.leverbook.display.Picture;
 import org.leverbook.quantity.Refused;
 import org.leverbook.study.Grid;
 import org.leverbook.study.Sweep;
-import org.leverbook.study.SweepRow;
 
 /**
  * The moments of a sweep or a grid as an XChart chart, for those who want to restyle it.
@@ -110,31 +109,7 @@ public final class Plots {
           "A sweep over named things is plotted as bars: take Plots.bars(sweep) instead of"
               + " Plots.chart(sweep).");
     }
-    plottable(sweep);
-    XYChart[] made = new XYChart[1];
-    Fonts.needed(
-        () -> {
-          made[0] =
-              new XYChartBuilder()
-                  .width(WIDTH)
-                  .height(HEIGHT)
-                  .title("Moment " + sweep.title())
-                  .xAxisTitle(
-                      sweep.unit().isEmpty()
-                          ? sweep.name()
-                          : sweep.name() + " (" + sweep.unit() + ")")
-                  .yAxisTitle("moment (N·m), positive: the resistance flexes")
-                  .build();
-          styled(made[0].getStyler(), style);
-          made[0].getStyler().setMarkerSize(marks(style));
-          spanned(made[0], sweep, joints);
-          zeroLine(made[0], style);
-          List<FigureStyle.Accent> accents = style.accents(joints);
-          for (int i = 0; i < joints.size(); i++) {
-            series(made[0], sweep, joints.get(i), accents.get(i), style);
-          }
-        });
-    return made[0];
+    return SweepCurves.chart(sweep, joints, Measure.MOMENT, style);
   }
 
   /** Refuses to plot where nothing could be held. */
@@ -146,19 +121,6 @@ public final class Plots {
               + " positions could be held."
               + (sweep.rows().isEmpty() ? "" : " The first says: " + sweep.rows().get(0).reason()));
     }
-  }
-
-  /** The whole range that was asked for, so that gaps at its ends show too; zero always seen. */
-  private static void spanned(XYChart chart, Sweep sweep, List<JointId> joints) {
-    double[] values = sweep.rows().stream().mapToDouble(SweepRow::value).sorted().toArray();
-    chart.getStyler().setXAxisMin(values[0]).setXAxisMax(values[values.length - 1]);
-    double[] moments =
-        sweep.rows().stream()
-            .filter(SweepRow::held)
-            .flatMapToDouble(row -> joints.stream().mapToDouble(j -> row.moment(j)))
-            .sorted()
-            .toArray();
-    spanned(chart, moments);
   }
 
   /** So that all moments, in their order, and zero are seen. */
@@ -186,18 +148,21 @@ public final class Plots {
     zero.setLineStyle(new BasicStroke((float) style.line()));
   }
 
-  private static void series(
-      XYChart chart, Sweep sweep, JointId joint, FigureStyle.Accent accent, FigureStyle style) {
-    double[] x = sweep.rows().stream().mapToDouble(SweepRow::value).toArray();
-    // XChart breaks its line where a value is NaN; no other value of ours is ever NaN.
-    double[] y =
-        sweep.rows().stream().mapToDouble(r -> r.held() ? r.moment(joint) : Double.NaN).toArray();
-    accented(chart.addSeries(style.say(JointNames.of(joint)), x, y), accent, style);
-  }
-
   /** About so large marks are on the page of an article. */
   static int marks(FigureStyle style) {
     return (int) Math.round(7 * style.line());
+  }
+
+  /** Hidden, of uneven places, so that XChart chooses round tick marks. */
+  static void places(XYChart chart) {
+    double low = chart.getStyler().getXAxisMin();
+    double high = chart.getStyler().getXAxisMax();
+    double level = chart.getStyler().getYAxisMin();
+    double[] x = {low, low + 0.3 * (high - low), high};
+    XYSeries places = chart.addSeries("places", x, new double[] {level, level, level});
+    places.setShowInLegend(false);
+    places.setMarker(SeriesMarkers.NONE);
+    places.setLineStyle(SeriesLines.NONE);
   }
 
   static void accented(XYSeries series, FigureStyle.Accent accent, FigureStyle style) {
