@@ -1,9 +1,7 @@
 package org.leverbook.figure;
 
 import java.awt.Color;
-import java.awt.Font;
-import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.CategoryChartBuilder;
@@ -12,8 +10,6 @@ import org.knowm.xchart.HorizontalBarChartBuilder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.internal.chartpart.AxesChart;
-import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
@@ -31,8 +27,8 @@ record Blank(String title, String across, String up, int width, int height, Figu
   private static final int WIDTH = 900;
   private static final int HEIGHT = 520;
 
-  /** What XChart leaves free beside a title. */
-  private static final int BESIDE = 60;
+  /** So near to each other names may stand. */
+  private static final int NAME = 20;
 
   /** Of the usual size. */
   Blank(String title, String across, String up, FigureStyle style) {
@@ -44,7 +40,7 @@ record Blank(String title, String across, String up, int width, int height, Figu
     return new Blank(style.say(title), style.say(across), style.say(up), width, height, style);
   }
 
-  XYChart curves(UnaryOperator<XYChart> filled) {
+  XYChart curves(Consumer<XYChart> filled) {
     Blank words = spoken();
     return made(
         () -> {
@@ -56,13 +52,15 @@ record Blank(String title, String across, String up, int width, int height, Figu
                   .xAxisTitle(words.across)
                   .yAxisTitle(words.up)
                   .build();
-          dressed(chart, chart.getStyler());
+          Plots.styled(chart.getStyler(), style);
           chart.getStyler().setMarkerSize(Plots.marks(style));
-          return filled.apply(chart);
+          filled.accept(chart);
+          FitTexts.in(chart, style);
+          return chart;
         });
   }
 
-  CategoryChart columns(UnaryOperator<CategoryChart> filled) {
+  CategoryChart columns(Consumer<CategoryChart> filled) {
     Blank words = spoken();
     return made(
         () -> {
@@ -74,14 +72,18 @@ record Blank(String title, String across, String up, int width, int height, Figu
                   .xAxisTitle(words.across)
                   .yAxisTitle(words.up)
                   .build();
-          dressed(chart, chart.getStyler());
+          Plots.styled(chart.getStyler(), style);
           chart.getStyler().setXAxisTickLabelsFormattingFunction(null);
+          // Every column has its name.
+          chart.getStyler().setXAxisTickMarkSpacingHint(NAME);
           chart.getStyler().setAvailableSpaceFill(0.7);
-          return filled.apply(chart);
+          filled.accept(chart);
+          FitTexts.in(chart, style);
+          return chart;
         });
   }
 
-  HorizontalBarChart rows(UnaryOperator<HorizontalBarChart> filled) {
+  HorizontalBarChart rows(Consumer<HorizontalBarChart> filled) {
     Blank words = spoken();
     return made(
         () -> {
@@ -93,28 +95,13 @@ record Blank(String title, String across, String up, int width, int height, Figu
                   .xAxisTitle(words.across)
                   .yAxisTitle(words.up)
                   .build();
-          dressed(chart, chart.getStyler());
+          Plots.styled(chart.getStyler(), style);
           chart.getStyler().setYAxisTickLabelsFormattingFunction(null);
           chart.getStyler().setAvailableSpaceFill(0.7);
-          return filled.apply(chart);
+          filled.accept(chart);
+          FitTexts.in(chart, style);
+          return chart;
         });
-  }
-
-  private void dressed(AxesChart<?, ?> chart, AxesChartStyler styler) {
-    Plots.styled(styler, style);
-    double needed = TextWidths.of(chart.getTitle(), style.title(), true);
-    double share = Math.min(1, (width - BESIDE) / Math.max(1, needed));
-    Font font = styler.getChartTitleFont();
-    styler.setChartTitleFont(font.deriveFont((float) (share * font.getSize2D())));
-    for (String axis : List.of(chart.getXAxisTitle(), chart.getYAxisTitle())) {
-      double room = axis.equals(chart.getYAxisTitle()) ? height : width;
-      double long0 = TextWidths.of(axis, style.label(), true);
-      if (long0 > room - 2 * BESIDE) {
-        Font smaller = styler.getAxisTitleFont();
-        double fit = (room - 2 * BESIDE) / long0 * style.label();
-        styler.setAxisTitleFont(smaller.deriveFont((float) Math.min(smaller.getSize2D(), fit)));
-      }
-    }
   }
 
   private static <C> C made(java.util.function.Supplier<C> making) {

@@ -47,7 +47,11 @@ record ChartPicture(
       List<String> notes,
       FigureStyle style) {
     this(title, charts, across, notes, style, null);
-    charts.forEach(chart -> Spoken.in(chart, style));
+    charts.forEach(
+        chart -> {
+          Spoken.in(chart, style);
+          FitTexts.in(chart, style);
+        });
   }
 
   /** One chart with its own title. */

@@ -45,6 +45,7 @@ final class DoubtPlots {
   private static List<String> notes(List<DoubtBand> bands, List<String> reasons) {
     DoubtBand first = bands.stream().filter(b -> b != null).findFirst().orElseThrow();
     List<String> notes = new ArrayList<>();
+    notes.add(Caption.capital(first.what()) + ".");
     notes.add(
         String.format(
             Locale.ROOT,
@@ -69,8 +70,9 @@ final class DoubtPlots {
     double[] high = each(bands, DoubtBand::high);
     double[] plain = each(bands, DoubtBand::plain);
     DoubtBand first = bands.stream().filter(b -> b != null).findFirst().orElseThrow();
-    String title = "How sure: " + first.what() + " against " + span.name();
-    String up = first.what() + " (" + first.unit() + ")";
+    String moment = "moment at the " + joint.word();
+    String title = "How sure the " + moment + " is, against " + span.name();
+    String up = moment + " (" + first.unit() + ")";
     return new Blank(title, span.heading(), up, style)
         .curves(
             chart -> {
@@ -78,10 +80,10 @@ final class DoubtPlots {
               chart.getStyler().setXAxisMin(places[0]).setXAxisMax(places[places.length - 1]);
               SweepCurves.near(chart, Blank.sorted(low, high, plain));
               Plots.places(chart);
+              Plots.mixedLegend(chart);
               band(chart, x, low, high, style);
               String name = style.say("plain answer");
               Plots.accented(chart.addSeries(name, x, plain), style.accent(joint), style);
-              return chart;
             });
   }
 

@@ -78,7 +78,6 @@ final class Histograms {
               upright(chart, "5 % below", quantile(sorted, 0.05), 1, unit, style);
               upright(chart, "middle", quantile(sorted, 0.5), 0, unit, style);
               upright(chart, "5 % above", quantile(sorted, 0.95), 2, unit, style);
-              return chart;
             });
   }
 

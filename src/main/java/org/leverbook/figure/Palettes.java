@@ -42,7 +42,7 @@ final class Palettes {
       List.of("#000000", "#3c3c3c", "#000000", "#5a5a5a", "#7a7a7a", "#3c3c3c");
 
   private static final List<String> FILLS =
-      List.of("#262626", "#c9c9c9", "#6f6f6f", "#ececec", "#979797", "#4a4a4a");
+      List.of("#1a1a1a", "#b4b4b4", "#6a6a6a", "#d4d4d4", "#929292", "#444444");
 
   static final List<Accent> GREYS = greys();
 

@@ -76,7 +76,6 @@ final class PartPlots {
                             style.say(source), names, Arrays.stream(values).boxed().toList());
                     series.setFillColor(Color.decode(style.accent(next[0]++).fill()));
                   });
-              return chart;
             });
   }
 
@@ -156,9 +155,9 @@ final class PartPlots {
               ends.add(below);
               Plots.spanned(chart, Blank.sorted(ends.toArray(new double[0][])));
               Plots.zeroLine(chart, style);
+              Plots.mixedLegend(chart);
               XYSeries sum = chart.addSeries(style.say("the whole moment"), x, whole);
               Plots.accented(sum, new FigureStyle.Accent(style.ink(), List.of(), 0), style);
-              return chart;
             });
   }
 

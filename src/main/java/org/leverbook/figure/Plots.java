@@ -29,8 +29,9 @@ import org.leverbook.study.Sweep;
  */
 public final class Plots {
 
-  private static final int WIDTH = 900;
-  private static final int HEIGHT = 520;
+  /** The side of an area's box in a legend. */
+  private static final int BOX = 20;
+
   private static final List<Marker> MARKERS =
       List.of(
           SeriesMarkers.CIRCLE,
@@ -151,6 +152,15 @@ public final class Plots {
   /** About so large marks are on the page of an article. */
   static int marks(FigureStyle style) {
     return (int) Math.round(7 * style.line());
+  }
+
+  /**
+   * Lines as long as boxes in a legend of areas and lines: XChart reckons its width with the areas'
+   * boxes alone, and cuts what is longer.
+   */
+  static void mixedLegend(XYChart chart) {
+    AxesChartStyler styler = chart.getStyler();
+    styler.setLegendSeriesLineLength(BOX);
   }
 
   /** Hidden, of uneven places, so that XChart chooses round tick marks. */

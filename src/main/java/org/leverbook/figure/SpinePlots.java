@@ -2,6 +2,7 @@ package org.leverbook.figure;
 
 import java.awt.Color;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.knowm.xchart.HorizontalBarChart;
@@ -73,18 +74,23 @@ final class SpinePlots {
       String name,
       int accent,
       FigureStyle style) {
-    List<Double> values = levels.stream().map(value::applyAsDouble).toList();
+    // The first row stands on top: the neck, as in a person who stands.
+    List<JointId> upright = new ArrayList<>(levels);
+    Collections.reverse(upright);
+    List<Double> values = upright.stream().map(value::applyAsDouble).toList();
     return blank.rows(
         chart -> {
           chart.getStyler().setLegendVisible(false);
+          // Every level has its name.
+          chart.getStyler().setXAxisMaxLabelCount(levels.size());
           double low = Math.min(0, values.stream().min(Double::compare).orElseThrow());
           double high = Math.max(0, values.stream().max(Double::compare).orElseThrow());
           double room = Math.max(1, 0.05 * (high - low));
           chart.getStyler().setXAxisMin(low < 0 ? low - room : 0.0).setXAxisMax(high + room);
           HorizontalBarSeries series =
-              chart.addSeries(style.say(name), values, levels.stream().map(JointId::word).toList());
+              chart.addSeries(
+                  style.say(name), values, upright.stream().map(JointId::word).toList());
           series.setFillColor(Color.decode(style.accent(accent).fill()));
-          return chart;
         });
   }
 }

@@ -139,9 +139,9 @@ final class StrengthPlots {
             Plots.spanned(chart, Blank.sorted(can, asked));
             region(chart, style);
             Plots.places(chart);
+            Plots.mixedLegend(chart);
             Plots.accented(chart.addSeries(style.say(canName), x, can), style.accent(0), style);
             Plots.accented(chart.addSeries(style.say(askedName), x, asked), style.accent(1), style);
-            return chart;
           });
     }
 

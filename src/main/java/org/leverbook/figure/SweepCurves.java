@@ -54,7 +54,6 @@ final class SweepCurves {
                       chart.getStyler().setLegendVisible(false);
                       var series = chart.addSeries(s.say(what), x(sweep), y);
                       Plots.accented(series, s.accent(0), s);
-                      return chart;
                     }),
         SweepNotes.ofMeasure(sweep, List.of()),
         style);
@@ -99,7 +98,6 @@ final class SweepCurves {
                   Plots.accented(chart.addSeries(name, x(sweep), y), accents.get(i), style);
                 }
               }
-              return chart;
             });
   }
 
