@@ -56,7 +56,7 @@ final class Tornado {
             .mapToDouble(
                 r ->
                     Math.max(
-                        TextWidths.of(r.input(), style.label(), false),
+                        TextWidths.of(style.say(r.input()), style.label(), false),
                         TextWidths.of(range(r), 0.8 * style.caption(), false)))
             .max()
             .orElseThrow();
@@ -157,7 +157,7 @@ final class Tornado {
     bar(bars, row.atTo(), y + 2 + (rowHigh - 8) / 2, style.tone(Tint.HIGH));
     ink.add(new Group(Map.of("data-input", row.input()), bars));
     text(
-        cut(row.input(), style.label()),
+        cut(style.say(row.input()), style.label()),
         MARGIN,
         y + 0.7 * style.label(),
         style.label(),
@@ -249,6 +249,6 @@ final class Tornado {
   }
 
   private void text(String words, double x, double y, double size, boolean bold, String colour) {
-    ink.add(new Words(words, x, y, size, bold, colour, false));
+    ink.add(new Words(style.say(words), x, y, size, bold, colour, false));
   }
 }
