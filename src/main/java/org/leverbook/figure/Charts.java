@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
-import org.knowm.xchart.CategoryChart;
-import org.knowm.xchart.HorizontalBarChart;
-import org.knowm.xchart.XYChart;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Caution;
 import org.leverbook.lift.Lift;
@@ -36,7 +33,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if nothing could be held, or the sweep is over named things
    */
-  public static Plot<XYChart> moments(Sweep sweep, JointId... joints) {
+  public static CurvePlot moments(Sweep sweep, JointId... joints) {
     return curves(sweep, Measure.MOMENT, joints);
   }
 
@@ -48,7 +45,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if nothing could be held, or the sweep is over named things
    */
-  public static Plot<XYChart> arms(Sweep sweep, JointId... joints) {
+  public static CurvePlot arms(Sweep sweep, JointId... joints) {
     return curves(sweep, Measure.ARM, joints);
   }
 
@@ -60,7 +57,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if nothing could be held, no strength is known, or it is over named things
    */
-  public static Plot<XYChart> effort(Sweep sweep, JointId... joints) {
+  public static CurvePlot effort(Sweep sweep, JointId... joints) {
     return curves(sweep, Measure.EFFORT, joints);
   }
 
@@ -72,11 +69,11 @@ public final class Charts {
    * @return the plot
    * @throws Refused if nothing could be held, or the sweep is over named things
    */
-  public static Plot<XYChart> forces(Sweep sweep, JointId... joints) {
+  public static CurvePlot forces(Sweep sweep, JointId... joints) {
     return curves(sweep, Measure.FORCE, joints);
   }
 
-  private static Plot<XYChart> curves(Sweep sweep, Measure measure, JointId... joints) {
+  private static CurvePlot curves(Sweep sweep, Measure measure, JointId... joints) {
     Ask.present("sweep", sweep, SWEEP);
     List<JointId> asked = joints.length == 0 ? Plots.usual() : List.of(joints);
     return SweepCurves.plot(sweep, asked, measure, FigureStyle.current());
@@ -92,8 +89,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if nothing could be held, the sweep is over named things, or it is no number
    */
-  public static Plot<XYChart> of(
-      Sweep sweep, String what, String unit, ToDoubleFunction<Position> of) {
+  public static CurvePlot of(Sweep sweep, String what, String unit, ToDoubleFunction<Position> of) {
     Ask.present("sweep", sweep, SWEEP);
     Ask.present("lambda", of, "p -> p.fact(\"trunk lean\")");
     return SweepCurves.plot(sweep, named(what), unit, of, FigureStyle.current());
@@ -114,7 +110,7 @@ public final class Charts {
    * @return stacked bars, one for each joint
    * @throws Refused if none of the moments is known
    */
-  public static Plot<CategoryChart> parts(Position position, JointId... joints) {
+  public static ColumnPlot parts(Position position, JointId... joints) {
     Ask.present("position", position, "pull.start()");
     List<JointId> asked = joints.length == 0 ? Plots.usual() : List.of(joints);
     return PartPlots.plot(position, asked, FigureStyle.current());
@@ -128,7 +124,7 @@ public final class Charts {
    * @return stacked areas and the whole moment
    * @throws Refused if nothing could be held, or the sweep is over named things
    */
-  public static Plot<XYChart> parts(Sweep sweep, JointId joint) {
+  public static CurvePlot parts(Sweep sweep, JointId joint) {
     Ask.present("sweep", sweep, SWEEP);
     Ask.present("joint", joint, "HIP");
     return PartPlots.plot(sweep, joint, FigureStyle.current());
@@ -141,7 +137,7 @@ public final class Charts {
    * @return bars, level upon level
    * @throws Refused if no moment of the spine is known
    */
-  public static Plot<HorizontalBarChart> spine(Position position) {
+  public static RowPlot spine(Position position) {
     Ask.present("position", position, "pull.start()");
     return SpinePlots.plot(position, FigureStyle.current());
   }
@@ -153,7 +149,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if no strength that is known limits it
    */
-  public static Plot<XYChart> strength(Lift<?> lift) {
+  public static CurvePlot strength(Lift<?> lift) {
     Ask.present("lift", lift, "backSquat(lifter)");
     return StrengthPlots.plot(lift, FigureStyle.current());
   }
@@ -166,7 +162,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if nothing of known strength is asked of the joint
    */
-  public static Plot<XYChart> strength(Sweep sweep, JointId joint) {
+  public static CurvePlot strength(Sweep sweep, JointId joint) {
     Ask.present("sweep", sweep, SWEEP);
     Ask.present("joint", joint, "KNEE");
     return StrengthPlots.plot(sweep, joint, FigureStyle.current());
@@ -182,7 +178,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if there is no answer anywhere
    */
-  public static <Q extends Quantity<Q>> Plot<XYChart> doubt(
+  public static <Q extends Quantity<Q>> CurvePlot doubt(
       Span<Q> span, Function<Quantity<Q>, Doubt> doubt, JointId joint) {
     Ask.present("span", span, "span(\"hip height\", cm(48), cm(72), 7)");
     Ask.present("lambda", doubt, "h -> doubt(pull.hipHeight(h)).draws(100)");
@@ -201,7 +197,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if there are fewer than two, or one is no number
    */
-  public static <T> Plot<XYChart> histogram(
+  public static <T> CurvePlot histogram(
       String what, String unit, Iterable<? extends T> things, ToDoubleFunction<? super T> of) {
     Ask.present("list", things, "people(200, 1)");
     Ask.present("lambda", of, "p -> 100 * p.body().links().lengthOf(THIGH)");
@@ -227,7 +223,7 @@ public final class Charts {
    * @return the plot
    * @throws Refused if the claim tells no margins
    */
-  public static Plot<XYChart> histogram(ClaimAnswer answer) {
+  public static CurvePlot histogram(ClaimAnswer answer) {
     Ask.present("answer", answer, "claim(...).margin(...).over(...)");
     return Histograms.plot(
         "margin",

@@ -21,7 +21,7 @@ final class DoubtPlots {
 
   private DoubtPlots() {}
 
-  static <Q extends Quantity<Q>> Plot<XYChart> plot(
+  static <Q extends Quantity<Q>> CurvePlot plot(
       Span<Q> span, Function<Quantity<Q>, Doubt> doubt, JointId joint, FigureStyle style) {
     List<DoubtBand> bands = new ArrayList<>();
     List<String> reasons = new ArrayList<>();
@@ -39,7 +39,7 @@ final class DoubtPlots {
     if (bands.stream().allMatch(b -> b == null)) {
       throw new Refused("There is nothing to plot. " + reasons.get(0));
     }
-    return Plot.of(s -> chart(span, bands, joint, s), notes(bands, reasons), style);
+    return CurvePlot.of(s -> chart(span, bands, joint, s), notes(bands, reasons), style);
   }
 
   private static List<String> notes(List<DoubtBand> bands, List<String> reasons) {

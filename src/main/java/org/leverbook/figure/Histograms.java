@@ -28,7 +28,7 @@ final class Histograms {
    * @param values any order
    * @param notes sentences below
    */
-  static Plot<XYChart> plot(
+  static CurvePlot plot(
       String what, String unit, String of, double[] values, List<String> notes, FigureStyle style) {
     if (values.length < FEWEST) {
       throw new Refused(
@@ -52,7 +52,7 @@ final class Histograms {
             number(quantile(sorted, 0.05), unit),
             number(quantile(sorted, 0.95), unit)));
     below.addAll(notes);
-    return Plot.of(s -> chart(what, unit, of, sorted, s), below, style);
+    return CurvePlot.of(s -> chart(what, unit, of, sorted, s), below, style);
   }
 
   private static XYChart chart(

@@ -37,7 +37,7 @@ final class PartPlots {
   private PartPlots() {}
 
   /** Of one position, joint by joint. */
-  static Plot<CategoryChart> plot(Position position, List<JointId> asked, FigureStyle style) {
+  static ColumnPlot plot(Position position, List<JointId> asked, FigureStyle style) {
     List<JointId> joints = asked.stream().distinct().filter(j -> knows(position, j)).toList();
     if (joints.isEmpty()) {
       throw new Refused(
@@ -53,7 +53,7 @@ final class PartPlots {
       notes.add(position.holding().sentence());
     }
     notes.add(Caution.TEXT);
-    return Plot.of(s -> stacked(position, joints, parts, s), notes, style);
+    return ColumnPlot.of(s -> stacked(position, joints, parts, s), notes, style);
   }
 
   private static boolean knows(Position position, JointId joint) {
@@ -93,13 +93,13 @@ final class PartPlots {
   }
 
   /** Along a sweep, at one joint. */
-  static Plot<XYChart> plot(Sweep sweep, JointId joint, FigureStyle style) {
+  static CurvePlot plot(Sweep sweep, JointId joint, FigureStyle style) {
     SweepCurves.checked(sweep);
     List<JointMoment> moments =
         sweep.rows().stream().map(r -> r.held() ? r.position().moment(joint) : null).toList();
     Map<String, double[]> parts = parts(moments);
     List<String> notes = SweepNotes.ofMeasure(sweep, List.of(SUM));
-    return Plot.of(s -> along(sweep, joint, parts, moments, s), notes, style);
+    return CurvePlot.of(s -> along(sweep, joint, parts, moments, s), notes, style);
   }
 
   /** Each source's part, signed, positive where it flexes; NaN where nothing is held. */

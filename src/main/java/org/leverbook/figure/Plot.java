@@ -15,38 +15,36 @@ import org.leverbook.quantity.Refused;
  *
  * @param <C> the kind of chart
  */
-public final class Plot<C extends AxesChart<?, ?>> implements Picture {
+public abstract sealed class Plot<C extends AxesChart<?, ?>> implements Picture
+    permits CurvePlot, ColumnPlot, RowPlot {
 
-  private final String title;
+  private final Content<C> content;
   private final List<C> charts;
-  private final List<String> notes;
   private final FigureStyle style;
-  private final Function<FigureStyle, Plot<C>> again;
 
-  private Plot(
-      String title,
-      List<C> charts,
-      List<String> notes,
-      FigureStyle style,
-      Function<FigureStyle, Plot<C>> again) {
-    this.title = title;
-    this.charts = List.copyOf(charts);
-    this.notes = List.copyOf(notes);
+  /**
+   * What a plot is made of, in any style.
+   *
+   * @param title above several charts; empty where one has its own
+   * @param charts from a style to the charts, from left to right
+   * @param notes sentences below
+   */
+  record Content<C>(String title, Function<FigureStyle, List<C>> charts, List<String> notes) {
+
+    Content {
+      notes = List.copyOf(notes);
+    }
+
+    /** One chart with sentences below. */
+    static <C> Content<C> of(Function<FigureStyle, C> chart, List<String> notes) {
+      return new Content<>("", style -> List.of(chart.apply(style)), notes);
+    }
+  }
+
+  Plot(Content<C> content, FigureStyle style) {
+    this.content = content;
+    this.charts = List.copyOf(content.charts().apply(style));
     this.style = style;
-    this.again = again;
-  }
-
-  /** One chart with sentences below. */
-  static <C extends AxesChart<?, ?>> Plot<C> of(
-      Function<FigureStyle, C> chart, List<String> notes, FigureStyle style) {
-    return of("", s -> List.of(chart.apply(s)), notes, style);
-  }
-
-  /** Charts side by side with a title and sentences below. */
-  static <C extends AxesChart<?, ?>> Plot<C> of(
-      String title, Function<FigureStyle, List<C>> charts, List<String> notes, FigureStyle style) {
-    return new Plot<>(
-        title, charts.apply(style), notes, style, other -> of(title, charts, notes, other));
   }
 
   /**
@@ -74,7 +72,7 @@ public final class Plot<C extends AxesChart<?, ?>> implements Picture {
    * @return what was lifted, what is missing, the caution
    */
   public List<String> notes() {
-    return notes;
+    return content.notes();
   }
 
   /**
@@ -88,7 +86,7 @@ public final class Plot<C extends AxesChart<?, ?>> implements Picture {
 
   private ChartPicture page() {
     List<AxesChart<?, ?>> all = List.copyOf(charts);
-    return new ChartPicture(title, all, all.size(), notes, style);
+    return new ChartPicture(content.title(), all, all.size(), content.notes(), style);
   }
 
   /**
@@ -99,9 +97,15 @@ public final class Plot<C extends AxesChart<?, ?>> implements Picture {
    * @throws Refused if it is no style
    */
   @Override
-  public Plot<C> styled(Look look) {
+  public abstract Plot<C> styled(Look look);
+
+  Content<C> content() {
+    return content;
+  }
+
+  static FigureStyle asked(Look look) {
     if (look instanceof FigureStyle other) {
-      return again.apply(other);
+      return other;
     }
     throw new Refused("A plot's look is a style such as slide(), article().withLetters(1.2).");
   }

@@ -23,7 +23,7 @@ final class SpinePlots {
 
   private SpinePlots() {}
 
-  static Plot<HorizontalBarChart> plot(Position position, FigureStyle style) {
+  static RowPlot plot(Position position, FigureStyle style) {
     List<JointId> levels =
         JointId.spine().stream().filter(j -> position.knows(j, Side.MIDLINE)).toList();
     if (levels.isEmpty()) {
@@ -39,17 +39,18 @@ final class SpinePlots {
             ? "What presses in a disc is told for the low back alone; muscles are counted."
             : position.holding().sentence());
     notes.add(Caution.TEXT);
-    return Plot.of(
-        "Spine, " + position.name(),
-        s -> {
-          List<HorizontalBarChart> charts = new ArrayList<>();
-          charts.add(moments(position, levels, pressed, s));
-          if (pressed) {
-            charts.add(discs(position, s));
-          }
-          return charts;
-        },
-        notes,
+    return new RowPlot(
+        new Plot.Content<>(
+            "Spine, " + position.name(),
+            s -> {
+              List<HorizontalBarChart> charts = new ArrayList<>();
+              charts.add(moments(position, levels, pressed, s));
+              if (pressed) {
+                charts.add(discs(position, s));
+              }
+              return charts;
+            },
+            notes),
         style);
   }
 

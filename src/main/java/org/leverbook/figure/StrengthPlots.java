@@ -31,7 +31,7 @@ final class StrengthPlots {
   private StrengthPlots() {}
 
   /** The largest load along a lift's way, and the load that is held. */
-  static Plot<XYChart> plot(Lift<?> lift, FigureStyle style) {
+  static CurvePlot plot(Lift<?> lift, FigureStyle style) {
     LargestLoad largest = lift.largest();
     List<LargestLoad.Point> points = largest.points();
     double[] x = points.stream().mapToDouble(p -> 100 * p.share()).toArray();
@@ -61,14 +61,14 @@ final class StrengthPlots {
     String title = "What can be held through the " + largest.name();
     Curves2 curves =
         new Curves2(x, most, asked, "largest load", "load held (" + Plots.tick(held) + " kg)");
-    return Plot.of(
+    return CurvePlot.of(
         s -> curves.chart(new Blank(title, "share of the way (%)", "load (kg)", s), s),
         notes,
         style);
   }
 
   /** What one joint can give and what is asked of it, along a sweep. */
-  static Plot<XYChart> plot(Sweep sweep, JointId joint, FigureStyle style) {
+  static CurvePlot plot(Sweep sweep, JointId joint, FigureStyle style) {
     SweepCurves.checked(sweep);
     String action = action(sweep, joint);
     List<Optional<Demand>> demands =
@@ -92,7 +92,7 @@ final class StrengthPlots {
     String title =
         Caption.capital(joint.word()) + ", " + action + ": asked and possible, " + sweep.title();
     Curves2 curves = new Curves2(SweepCurves.x(sweep), can, asked, "can give", "asked");
-    return Plot.of(
+    return CurvePlot.of(
         s -> curves.chart(new Blank(title, SweepCurves.across(sweep), "moment (N·m)", s), s),
         SweepNotes.ofMeasure(sweep, more),
         style);

@@ -19,13 +19,13 @@ final class SweepCurves {
   private SweepCurves() {}
 
   /** One measure at several joints. */
-  static Plot<XYChart> plot(Sweep sweep, List<JointId> asked, Measure measure, FigureStyle style) {
+  static CurvePlot plot(Sweep sweep, List<JointId> asked, Measure measure, FigureStyle style) {
     List<JointId> joints = asked.stream().distinct().toList();
     checked(sweep);
     Map<JointId, double[]> values = values(sweep, joints, measure);
     List<String> notes = SweepNotes.ofMeasure(sweep, measure.notes());
     missing(values, measure).ifPresent(note -> notes.add(notes.size() - 1, note));
-    return Plot.of(s -> chart(sweep, values, measure, s), notes, style);
+    return CurvePlot.of(s -> chart(sweep, values, measure, s), notes, style);
   }
 
   static XYChart chart(Sweep sweep, List<JointId> joints, Measure measure, FigureStyle style) {
@@ -35,7 +35,7 @@ final class SweepCurves {
   }
 
   /** Any one quantity of the position. */
-  static Plot<XYChart> plot(
+  static CurvePlot plot(
       Sweep sweep, String what, String unit, ToDoubleFunction<Position> of, FigureStyle style) {
     checked(sweep);
     double[] y =
@@ -43,7 +43,7 @@ final class SweepCurves {
             .mapToDouble(r -> r.held() ? finite(what, r, of) : Double.NaN)
             .toArray();
     String axis = unit.isEmpty() ? what : what + " (" + unit + ")";
-    return Plot.of(
+    return CurvePlot.of(
         s ->
             new Blank(title(what, sweep), across(sweep), axis, s)
                 .curves(

@@ -3,14 +3,13 @@ package org.leverbook.language;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
-import org.knowm.xchart.CategoryChart;
-import org.knowm.xchart.HorizontalBarChart;
-import org.knowm.xchart.XYChart;
 import org.leverbook.body.JointId;
 import org.leverbook.figure.Charts;
+import org.leverbook.figure.ColumnPlot;
+import org.leverbook.figure.CurvePlot;
 import org.leverbook.figure.FigureStyle;
 import org.leverbook.figure.LabelWords;
-import org.leverbook.figure.Plot;
+import org.leverbook.figure.RowPlot;
 import org.leverbook.lift.Lift;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
@@ -98,7 +97,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if nothing could be held, or the sweep is over named things
    */
-  public static Plot<XYChart> plotMoments(Sweep sweep, JointId... joints) {
+  public static CurvePlot plotMoments(Sweep sweep, JointId... joints) {
     return Charts.moments(sweep, joints);
   }
 
@@ -110,7 +109,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if nothing could be held, or the sweep is over named things
    */
-  public static Plot<XYChart> plotArms(Sweep sweep, JointId... joints) {
+  public static CurvePlot plotArms(Sweep sweep, JointId... joints) {
     return Charts.arms(sweep, joints);
   }
 
@@ -123,7 +122,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if nothing could be held, no strength is known, or it is over named things
    */
-  public static Plot<XYChart> plotEffort(Sweep sweep, JointId... joints) {
+  public static CurvePlot plotEffort(Sweep sweep, JointId... joints) {
     return Charts.effort(sweep, joints);
   }
 
@@ -136,7 +135,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if nothing could be held, or the sweep is over named things
    */
-  public static Plot<XYChart> plotForces(Sweep sweep, JointId... joints) {
+  public static CurvePlot plotForces(Sweep sweep, JointId... joints) {
     return Charts.forces(sweep, joints);
   }
 
@@ -151,7 +150,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if nothing could be held, the sweep is over named things, or it is no number
    */
-  public static Plot<XYChart> plotOf(
+  public static CurvePlot plotOf(
       Sweep sweep, String what, String unit, ToDoubleFunction<Position> of) {
     return Charts.of(sweep, what, unit, of);
   }
@@ -164,7 +163,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return stacked bars
    * @throws Refused if none of the moments is known
    */
-  public static Plot<CategoryChart> plotParts(Position position, JointId... joints) {
+  public static ColumnPlot plotParts(Position position, JointId... joints) {
     return Charts.parts(position, joints);
   }
 
@@ -176,7 +175,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return stacked areas
    * @throws Refused if nothing could be held, or the sweep is over named things
    */
-  public static Plot<XYChart> plotParts(Sweep sweep, JointId joint) {
+  public static CurvePlot plotParts(Sweep sweep, JointId joint) {
     return Charts.parts(sweep, joint);
   }
 
@@ -188,7 +187,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if no moment of the spine is known
    */
-  public static Plot<HorizontalBarChart> plotSpine(Position position) {
+  public static RowPlot plotSpine(Position position) {
     return Charts.spine(position);
   }
 
@@ -200,7 +199,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if no strength that is known limits it
    */
-  public static Plot<XYChart> plotStrength(Lift<?> lift) {
+  public static CurvePlot plotStrength(Lift<?> lift) {
     return Charts.strength(lift);
   }
 
@@ -213,7 +212,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if nothing of known strength is asked of the joint
    */
-  public static Plot<XYChart> plotStrength(Sweep sweep, JointId joint) {
+  public static CurvePlot plotStrength(Sweep sweep, JointId joint) {
     return Charts.strength(sweep, joint);
   }
 
@@ -228,7 +227,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if there is no answer anywhere
    */
-  public static <Q extends Quantity<Q>> Plot<XYChart> plotDoubt(
+  public static <Q extends Quantity<Q>> CurvePlot plotDoubt(
       Span<Q> span, Function<Quantity<Q>, Doubt> doubt, JointId joint) {
     return Charts.doubt(span, doubt, joint);
   }
@@ -245,7 +244,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if there are fewer than two, or one is no number
    */
-  public static <T> Plot<XYChart> histogram(
+  public static <T> CurvePlot histogram(
       String what, String unit, Iterable<? extends T> things, ToDoubleFunction<? super T> of) {
     return Charts.histogram(what, unit, things, of);
   }
@@ -257,7 +256,7 @@ public abstract sealed class FigureWords extends OptimumWords permits Vocabulary
    * @return the plot
    * @throws Refused if the claim tells no margins
    */
-  public static Plot<XYChart> histogram(ClaimAnswer answer) {
+  public static CurvePlot histogram(ClaimAnswer answer) {
     return Charts.histogram(answer);
   }
 }
