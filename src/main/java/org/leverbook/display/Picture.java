@@ -22,6 +22,19 @@ public interface Picture extends Shown {
    */
   byte[] pngFile();
 
+  /**
+   * The same picture in another look, as in {@code picture.styled(slide())}.
+   *
+   * @param look colours, lines, letters and language
+   * @return the picture drawn anew; this one stays as it is
+   * @throws Refused if this picture holds its colours fast
+   */
+  default Picture styled(Look look) {
+    throw new Refused(
+        "This picture cannot be drawn in another look: it holds its colours fast. Say"
+            + " style(slide()) first, then make it anew.");
+  }
+
   @Override
   default Optional<String> svg() {
     return Optional.of(svgDocument());

@@ -19,18 +19,11 @@ record Bands(double low, double step, List<Color> colours) {
   /** About so many bands can be told apart in a legend. */
   private static final int MOST = 9;
 
-  private static final Color PALE_BLUE = Color.decode("#e8f2fa");
-  private static final Color PALE_ORANGE = Color.decode("#fdf0e1");
+  /** How much of a tone the palest band has; the rest is paper. */
+  private static final double PALEST = 0.13;
 
-  /** The strongest tones on which dark numbers can still be read. */
-  private static final Color BLUE = Color.decode("#4a9fd6");
-
-  private static final Color ORANGE = Color.decode("#e58f36");
-
-  /** The strongest tones where no numbers are written. */
-  private static final Color DEEP_BLUE = Color.decode("#08436f");
-
-  private static final Color DEEP_ORANGE = Color.decode("#8a4300");
+  /** How much darker tones may be where no numbers are written on them. */
+  private static final double DEEP = 0.45;
 
   Bands {
     colours = List.copyOf(colours);
@@ -42,8 +35,9 @@ record Bands(double low, double step, List<Color> colours) {
    * @param least the smallest value
    * @param greatest the greatest value
    * @param numbered whether numbers are written on the colours
+   * @param style whose tones
    */
-  static Bands over(double least, double greatest, boolean numbered) {
+  static Bands over(double least, double greatest, boolean numbered, FigureStyle style) {
     double step = step(greatest - least);
     long from = (long) Math.floor(least / step);
     long to = Math.max(from + 1, (long) Math.ceil(greatest / step));
@@ -53,12 +47,15 @@ record Bands(double low, double step, List<Color> colours) {
     for (long band = from; band < to; band++) {
       boolean flexes = band >= 0;
       double share = strongest == 1 ? 0 : (flexes ? band : -band - 1) / (strongest - 1.0);
-      colours.add(
-          flexes
-              ? mixed(PALE_BLUE, numbered ? BLUE : DEEP_BLUE, share)
-              : mixed(PALE_ORANGE, numbered ? ORANGE : DEEP_ORANGE, share));
+      colours.add(toned(style, style.tone(flexes ? Tint.FLEXES : Tint.EXTENDS), share, numbered));
     }
     return new Bands(from * step, step, colours);
+  }
+
+  private static Color toned(FigureStyle style, String tone, double share, boolean numbered) {
+    Color strong = Color.decode(tone);
+    Color pale = mixed(Color.decode(style.paper()), strong, PALEST);
+    return mixed(pale, numbered ? strong : mixed(strong, Color.decode(style.ink()), DEEP), share);
   }
 
   private static double step(double range) {

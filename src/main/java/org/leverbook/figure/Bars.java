@@ -65,7 +65,7 @@ final class Bars {
             JointId joint = joints.get(i);
             CategorySeries series =
                 made[0].addSeries(JointNames.of(joint), labels(sweep), moments(sweep, joint));
-            series.setFillColor(Color.decode(accents.get(i).colour()));
+            series.setFillColor(Color.decode(accents.get(i).fill()));
           }
         });
     return made[0];

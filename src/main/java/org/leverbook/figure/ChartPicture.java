@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.leverbook.display.Picture;
 
@@ -16,10 +17,16 @@ import org.leverbook.display.Picture;
  * @param across how many in a row
  * @param notes below
  * @param style for background, title and notes
+ * @param again how to draw it in another style
  */
 record ChartPicture(
-    String title, List<AxesChart<?, ?>> charts, int across, List<String> notes, FigureStyle style)
-    implements Picture {
+    String title,
+    List<AxesChart<?, ?>> charts,
+    int across,
+    List<String> notes,
+    FigureStyle style,
+    Function<FigureStyle, Picture> again)
+    implements Again {
 
   private static final double MARGIN = 28;
 
@@ -29,12 +36,32 @@ record ChartPicture(
   /** Keeps its own copies of the lists. */
   ChartPicture {
     charts = List.copyOf(charts);
-    notes = List.copyOf(notes);
+    notes = notes.stream().map(style::sentence).toList();
+    title = style.say(title);
+  }
+
+  ChartPicture(
+      String title,
+      List<AxesChart<?, ?>> charts,
+      int across,
+      List<String> notes,
+      FigureStyle style) {
+    this(title, charts, across, notes, style, null);
+    charts.forEach(
+        chart -> {
+          Spoken.in(chart, style);
+          FitTexts.in(chart, style);
+        });
   }
 
   /** One chart with its own title. */
   ChartPicture(AxesChart<?, ?> chart, List<String> notes, FigureStyle style) {
     this("", List.of(chart), 1, notes, style);
+  }
+
+  @Override
+  public Picture drawnBy(Function<FigureStyle, Picture> how) {
+    return new ChartPicture(title, charts, across, notes, style, how);
   }
 
   @Override

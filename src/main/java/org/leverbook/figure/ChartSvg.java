@@ -17,6 +17,7 @@ import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.HeatMapChart;
+import org.knowm.xchart.HorizontalBarChart;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.HeatMapStyler;
@@ -98,6 +99,10 @@ final class ChartSvg {
       chart.getSeriesCollection().forEach(series -> texts.add(series.getLabel()));
       if (chart instanceof HeatMapChart map) {
         texts.addAll(HeatMaps.texts(map));
+      }
+      if (chart instanceof HorizontalBarChart rows) {
+        rows.getSeriesCollection()
+            .forEach(s -> s.getYData().forEach(name -> texts.add(String.valueOf(name))));
       }
       if (chart instanceof CategoryChart bars) {
         texts.addAll(Bars.texts(bars));

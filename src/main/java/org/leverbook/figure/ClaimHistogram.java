@@ -64,7 +64,7 @@ final class ClaimHistogram {
       if (counts[i] > 0) {
         // One case among thousands must still be seen.
         double high = Math.max(1.5, room * counts[i] / tallest);
-        String colour = middle(i) > 0 ? ClaimInk.HOLDS : ClaimInk.FAILS;
+        String colour = middle(i) > 0 ? marks.holds() : marks.fails();
         ink.add(marks.bar(box.getX() + i * wide + 0.5, bottom - high, wide - 1, bottom, colour));
       }
     }
@@ -104,8 +104,8 @@ final class ClaimHistogram {
     double y = box.getMinY() + 2;
     // Beside the line where there is room, else pushed along so that both stay on the panel.
     double middle = Math.max(box.getMinX() + needLeft, Math.min(box.getMaxX() - needRight, zero));
-    ink.add(marks.words(fails, middle - 6, y, 1, true, ClaimInk.FAILS));
-    ink.add(marks.words(holds, middle + 6, y, 0, true, ClaimInk.HOLDS));
+    ink.add(marks.words(fails, middle - 6, y, 1, true, marks.fails()));
+    ink.add(marks.words(holds, middle + 6, y, 0, true, marks.holds()));
   }
 
   private void ticks(Rectangle2D box, List<Ink> ink) {

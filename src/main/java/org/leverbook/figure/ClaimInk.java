@@ -9,9 +9,13 @@ record ClaimInk(FigureStyle style) {
   /**
    * Where a claim holds, and where it does not: apart in colour and, as light and dark, in grey.
    */
-  static final String HOLDS = "#0072b2";
+  String holds() {
+    return style.tone(Tint.HOLDS);
+  }
 
-  static final String FAILS = "#d55e00";
+  String fails() {
+    return style.tone(Tint.FAILS);
+  }
 
   Ink bar(double x, double top, double width, double bottom, String colour) {
     return Ink.Form.filled(new Rectangle2D.Double(x, top, width, bottom - top), colour);
@@ -23,9 +27,10 @@ record ClaimInk(FigureStyle style) {
 
   /** A text around a place: 0 begins there, 0.5 has its middle there, 1 ends there. */
   Ink words(String text, double x, double y, double anchor, boolean bold, String colour) {
+    String said = style.say(text);
     double size = bold ? style.label() : style.caption();
-    double left = x - anchor * TextWidths.of(text, size, bold);
-    return new Ink.Words(text, left, y, size, bold, colour, true);
+    double left = x - anchor * TextWidths.of(said, size, bold);
+    return new Ink.Words(said, left, y, size, bold, colour, true);
   }
 
   /** The title below a panel, in the middle. */

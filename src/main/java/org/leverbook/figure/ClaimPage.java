@@ -82,7 +82,7 @@ final class ClaimPage {
 
   private void lines(String text, double size, boolean bold, String colour) {
     double room = (WIDTH - 2 * MARGIN) / (bold ? 1.15 : 1);
-    for (String line : TextWidths.wrapped(text, size, room)) {
+    for (String line : TextWidths.wrapped(style.sentence(text), size, room)) {
       ink.add(new Ink.Words(line, MARGIN, y, size, bold, colour, false));
       y += 1.4 * size;
     }

@@ -1,6 +1,7 @@
 package org.leverbook.figure;
 
 import java.util.List;
+import java.util.function.Function;
 import org.leverbook.display.Picture;
 import org.leverbook.study.ClaimAnswer;
 
@@ -9,12 +10,23 @@ import org.leverbook.study.ClaimAnswer;
  *
  * @param drawing what is on the page
  * @param style with which it was laid out
+ * @param again how to draw it in another style
  */
-record ClaimPicture(Drawing drawing, FigureStyle style) implements Picture {
+record ClaimPicture(Drawing drawing, FigureStyle style, Function<FigureStyle, Picture> again)
+    implements Again {
+
+  ClaimPicture(Drawing drawing, FigureStyle style) {
+    this(drawing, style, null);
+  }
 
   static ClaimPicture of(ClaimAnswer answer, List<?> wishes, FigureStyle style) {
     return new ClaimPicture(
         new ClaimPage(answer, !wishes.contains("shares"), style).drawing(), style);
+  }
+
+  @Override
+  public Picture drawnBy(Function<FigureStyle, Picture> how) {
+    return new ClaimPicture(drawing, style, how);
   }
 
   @Override

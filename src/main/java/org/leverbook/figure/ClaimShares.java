@@ -36,8 +36,8 @@ final class ClaimShares {
       ink.add(
           Ink.Form.line(
               new Rectangle2D.Double(middle - wide / 2, top, wide, high),
-              Ink.Pen.solid(ClaimInk.FAILS, 1)));
-      ink.add(marks.bar(middle - wide / 2, level, wide, box.getMaxY(), ClaimInk.HOLDS));
+              Ink.Pen.solid(marks.fails(), 1)));
+      ink.add(marks.bar(middle - wide / 2, level, wide, box.getMaxY(), marks.holds()));
       ink.add(marks.words(percent(group), middle, top - 5, 0.5, false, style.ink()));
       ink.add(marks.words(group.name(), middle, box.getMaxY() + 18, 0.5, false, style.ink()));
     }

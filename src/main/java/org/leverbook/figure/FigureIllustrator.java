@@ -22,6 +22,15 @@ public final class FigureIllustrator implements Illustrator {
 
   @Override
   public Optional<Picture> draw(Object subject, List<?> wishes) {
+    return draw(subject, wishes, FigureStyle.current())
+        .map(
+            picture ->
+                picture instanceof Again drawn
+                    ? drawn.drawnBy(style -> draw(subject, wishes, style).orElseThrow())
+                    : picture);
+  }
+
+  private static Optional<Picture> draw(Object subject, List<?> wishes, FigureStyle style) {
     List<JointId> joints =
         wishes.stream()
             .filter(JointId.class::isInstance)
@@ -30,43 +39,40 @@ public final class FigureIllustrator implements Illustrator {
             .toList();
     if (subject instanceof Position position) {
       Scene view = Scene.of(position, joints.isEmpty() ? Scene.usual(position) : joints);
-      return Optional.of(PositionPicture.of(view, FigureStyle.PRINT));
+      return Optional.of(PositionPicture.of(view, style));
     }
     if (subject instanceof Fit fit) {
-      return Optional.of(PhotoPage.picture(fit, joints, FigureStyle.PRINT));
+      return Optional.of(PhotoPage.picture(fit, joints, style));
     }
     if (subject instanceof Sweep sweep) {
-      return Optional.of(
-          Plots.picture(sweep, joints.isEmpty() ? Plots.usual() : joints, FigureStyle.PRINT));
+      return Optional.of(Plots.picture(sweep, joints.isEmpty() ? Plots.usual() : joints, style));
     }
     if (subject instanceof Comparison comparison) {
-      return Optional.of(SideBySidePage.picture(comparison, joints, FigureStyle.PRINT));
+      return Optional.of(SideBySidePage.picture(comparison, joints, style));
     }
     if (subject instanceof WayComparison ways) {
       return Optional.of(
-          WayPlots.picture(
-              ways, joints.isEmpty() ? JointId.HIP : joints.get(0), FigureStyle.PRINT));
+          WayPlots.picture(ways, joints.isEmpty() ? JointId.HIP : joints.get(0), style));
     }
     if (subject instanceof Grid<?, ?> grid) {
       return Optional.of(
-          HeatMaps.picture(
-              grid, joints.isEmpty() ? JointId.HIP : joints.get(0), FigureStyle.PRINT));
+          HeatMaps.picture(grid, joints.isEmpty() ? JointId.HIP : joints.get(0), style));
     }
     if (subject instanceof GridOfThree<?, ?, ?> grid) {
       JointId joint = joints.isEmpty() ? JointId.HIP : joints.get(0);
-      return Optional.of(MapRows.picture(grid, joint, FigureStyle.PRINT));
+      return Optional.of(MapRows.picture(grid, joint, style));
     }
     if (subject instanceof Sensitivity sensitivity) {
-      return Optional.of(Tornado.picture(sensitivity, FigureStyle.PRINT));
+      return Optional.of(Tornado.picture(sensitivity, style));
     }
     if (subject instanceof ClaimAnswer answer) {
-      return Optional.of(ClaimPicture.of(answer, wishes, FigureStyle.PRINT));
+      return Optional.of(ClaimPicture.of(answer, wishes, style));
     }
     if (subject instanceof Optimum<?> optimum) {
-      return Optional.of(SearchPlots.picture(optimum, FigureStyle.PRINT));
+      return Optional.of(SearchPlots.picture(optimum, style));
     }
     if (subject instanceof TradeOff<?> trade) {
-      return Optional.of(SearchPlots.picture(trade, FigureStyle.PRINT));
+      return Optional.of(SearchPlots.picture(trade, style));
     }
     return Optional.empty();
   }

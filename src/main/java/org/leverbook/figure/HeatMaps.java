@@ -72,7 +72,7 @@ final class HeatMaps {
     }
     boolean numbered =
         grid.second().values() <= MOST_NUMBERED_ACROSS && grid.first().values() <= MOST_NUMBERED_UP;
-    Bands bands = Bands.over(moments[0], moments[moments.length - 1], numbered);
+    Bands bands = Bands.over(moments[0], moments[moments.length - 1], numbered, style);
     String title = "Moment (N·m): " + JointNames.of(joint) + "; positive: the resistance flexes";
     HeatMapChartBuilder page = new HeatMapChartBuilder().width(WIDTH).height(HEIGHT).title(title);
     HeatMapChart[] made = new HeatMapChart[1];
@@ -166,7 +166,8 @@ final class HeatMaps {
     // Without borders thin gaps shine between the fields; numbers profit from them.
     styler.setDrawBorder(!numbered);
     styler.setShowValue(numbered);
-    styler.setValueFont(new Font(Font.SANS_SERIF, Font.PLAIN, 11));
+    styler.setValueFont(
+        new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont((float) (style.caption() - 1)));
     styler.setValueFontColor(Color.decode(style.ink()));
   }
 

@@ -19,6 +19,11 @@ record Label(List<String> lines, double size, String colour, List<Point2D> ancho
 
   private static final double LEADING = 1.25;
 
+  /** The same in the style's words; sentences of small print only where they are known. */
+  Label in(FigureStyle style) {
+    return new Label(lines.stream().map(style::say).toList(), size, colour, anchors);
+  }
+
   double width() {
     double widest = 0;
     for (int i = 0; i < lines.size(); i++) {

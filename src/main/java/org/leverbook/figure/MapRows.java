@@ -41,7 +41,7 @@ final class MapRows {
               + " positions could be held."
               + (grid.cells().isEmpty() ? "" : " The first says: " + grid.cells().get(0).reason()));
     }
-    Bands bands = Bands.over(moments[0], moments[moments.length - 1], true);
+    Bands bands = Bands.over(moments[0], moments[moments.length - 1], true, style);
     List<Integer> shown = shown(held(grid));
     List<AxesChart<?, ?>> maps = new ArrayList<>();
     for (int i = 0; i < shown.size(); i++) {

@@ -82,7 +82,7 @@ record MomentBars(
   private Group one(SidePanel panel, JointId joint, double left, double top, double width) {
     FigureStyle.Accent accent = accents.get(joint);
     Optional<Told> told = panel.told(joint);
-    String words = joint.word() + "  " + told.map(Told::text).orElse("not known");
+    String words = style.say(joint.word()) + "  " + told.map(Told::text).orElse("not known");
     double room = width - CHIP - 5;
     double size = style.caption();
     double needed = TextWidths.of(words, size, false);

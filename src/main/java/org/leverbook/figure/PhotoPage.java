@@ -71,7 +71,7 @@ final class PhotoPage {
     line();
     arms();
     new LabelPlacer(room, List.of(), lines, body)
-        .place(labels)
+        .place(labels.stream().map(label -> label.in(style)).toList())
         .forEach(placed -> ink.add(LabelInk.onPhoto(placed, style)));
     double height = caption();
     Map<String, String> attributes = new LinkedHashMap<>();
@@ -89,7 +89,7 @@ final class PhotoPage {
 
   private void heading() {
     double y = MARGIN + style.title();
-    String title = Caption.title(view);
+    String title = style.say(Caption.title(view));
     double needed = TextWidths.of(title, style.title(), true);
     double size = style.title() * Math.min(1, (WIDTH - 2 * MARGIN) / needed);
     ink.add(new Words(title, MARGIN, y, size, true, style.ink(), false));

@@ -8,11 +8,11 @@ import java.util.Locale;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.HeatMapChart;
 import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.Styler;
+import org.knowm.xchart.style.lines.SeriesLines;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.leverbook.body.JointId;
@@ -20,7 +20,6 @@ import org.leverbook.display.Picture;
 import org.leverbook.quantity.Refused;
 import org.leverbook.study.Grid;
 import org.leverbook.study.Sweep;
-import org.leverbook.study.SweepRow;
 
 /**
  * The moments of a sweep or a grid as an XChart chart, for those who want to restyle it.
@@ -30,8 +29,9 @@ import org.leverbook.study.SweepRow;
  */
 public final class Plots {
 
-  private static final int WIDTH = 900;
-  private static final int HEIGHT = 520;
+  /** The side of an area's box in a legend. */
+  private static final int BOX = 20;
+
   private static final List<Marker> MARKERS =
       List.of(
           SeriesMarkers.CIRCLE,
@@ -52,7 +52,7 @@ public final class Plots {
    * @throws Refused if no value of the sweep could be held
    */
   public static XYChart chart(Sweep sweep, JointId... joints) {
-    return chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.PRINT);
+    return chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.current());
   }
 
   /**
@@ -65,7 +65,7 @@ public final class Plots {
    * @throws Refused if no pair of the grid could be held
    */
   public static HeatMapChart chart(Grid<?, ?> grid, JointId joint) {
-    return HeatMaps.chart(grid, joint, FigureStyle.PRINT);
+    return HeatMaps.chart(grid, joint, FigureStyle.current());
   }
 
   /**
@@ -76,7 +76,7 @@ public final class Plots {
    * @return the picture
    */
   public static Picture picture(AxesChart<?, ?> chart, String... notes) {
-    return new ChartPicture(chart, List.of(notes), FigureStyle.PRINT);
+    return new ChartPicture(chart, List.of(notes), FigureStyle.current());
   }
 
   /**
@@ -88,7 +88,7 @@ public final class Plots {
    * @throws Refused if nothing could be held
    */
   public static CategoryChart bars(Sweep sweep, JointId... joints) {
-    return Bars.chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.PRINT);
+    return Bars.chart(sweep, joints.length == 0 ? usual() : List.of(joints), FigureStyle.current());
   }
 
   static Picture picture(Sweep sweep, List<JointId> joints, FigureStyle style) {
@@ -110,31 +110,7 @@ public final class Plots {
           "A sweep over named things is plotted as bars: take Plots.bars(sweep) instead of"
               + " Plots.chart(sweep).");
     }
-    plottable(sweep);
-    XYChart[] made = new XYChart[1];
-    Fonts.needed(
-        () -> {
-          made[0] =
-              new XYChartBuilder()
-                  .width(WIDTH)
-                  .height(HEIGHT)
-                  .title("Moment " + sweep.title())
-                  .xAxisTitle(
-                      sweep.unit().isEmpty()
-                          ? sweep.name()
-                          : sweep.name() + " (" + sweep.unit() + ")")
-                  .yAxisTitle("moment (N·m), positive: the resistance flexes")
-                  .build();
-          styled(made[0].getStyler(), style);
-          made[0].getStyler().setMarkerSize(7);
-          spanned(made[0], sweep, joints);
-          zeroLine(made[0], style);
-          List<FigureStyle.Accent> accents = style.accents(joints);
-          for (int i = 0; i < joints.size(); i++) {
-            series(made[0], sweep, joints.get(i), accents.get(i));
-          }
-        });
-    return made[0];
+    return SweepCurves.chart(sweep, joints, Measure.MOMENT, style);
   }
 
   /** Refuses to plot where nothing could be held. */
@@ -146,19 +122,6 @@ public final class Plots {
               + " positions could be held."
               + (sweep.rows().isEmpty() ? "" : " The first says: " + sweep.rows().get(0).reason()));
     }
-  }
-
-  /** The whole range that was asked for, so that gaps at its ends show too; zero always seen. */
-  private static void spanned(XYChart chart, Sweep sweep, List<JointId> joints) {
-    double[] values = sweep.rows().stream().mapToDouble(SweepRow::value).sorted().toArray();
-    chart.getStyler().setXAxisMin(values[0]).setXAxisMax(values[values.length - 1]);
-    double[] moments =
-        sweep.rows().stream()
-            .filter(SweepRow::held)
-            .flatMapToDouble(row -> joints.stream().mapToDouble(j -> row.moment(j)))
-            .sorted()
-            .toArray();
-    spanned(chart, moments);
   }
 
   /** So that all moments, in their order, and zero are seen. */
@@ -183,34 +146,53 @@ public final class Plots {
     zero.setShowInLegend(false);
     zero.setMarker(SeriesMarkers.NONE);
     zero.setLineColor(Color.decode(style.quiet()));
-    zero.setLineStyle(new BasicStroke(1));
+    zero.setLineStyle(new BasicStroke((float) style.line()));
   }
 
-  private static void series(XYChart chart, Sweep sweep, JointId joint, FigureStyle.Accent accent) {
-    double[] x = sweep.rows().stream().mapToDouble(SweepRow::value).toArray();
-    // XChart breaks its line where a value is NaN; no other value of ours is ever NaN.
-    double[] y =
-        sweep.rows().stream().mapToDouble(r -> r.held() ? r.moment(joint) : Double.NaN).toArray();
-    accented(chart.addSeries(JointNames.of(joint), x, y), accent);
+  /** About so large marks are on the page of an article. */
+  static int marks(FigureStyle style) {
+    return (int) Math.round(7 * style.line());
   }
 
-  static void accented(XYSeries series, FigureStyle.Accent accent) {
+  /**
+   * Lines as long as boxes in a legend of areas and lines: XChart reckons its width with the areas'
+   * boxes alone, and cuts what is longer.
+   */
+  static void mixedLegend(XYChart chart) {
+    AxesChartStyler styler = chart.getStyler();
+    styler.setLegendSeriesLineLength(BOX);
+  }
+
+  /** Hidden, of uneven places, so that XChart chooses round tick marks. */
+  static void places(XYChart chart) {
+    double low = chart.getStyler().getXAxisMin();
+    double high = chart.getStyler().getXAxisMax();
+    double level = chart.getStyler().getYAxisMin();
+    double[] x = {low, low + 0.3 * (high - low), high};
+    XYSeries places = chart.addSeries("places", x, new double[] {level, level, level});
+    places.setShowInLegend(false);
+    places.setMarker(SeriesMarkers.NONE);
+    places.setLineStyle(SeriesLines.NONE);
+  }
+
+  static void accented(XYSeries series, FigureStyle.Accent accent, FigureStyle style) {
     Color colour = Color.decode(accent.colour());
     series.setLineColor(colour);
     series.setMarkerColor(colour);
     series.setMarker(MARKERS.get(accent.marker()));
-    series.setLineStyle(stroke(accent));
+    series.setLineStyle(stroke(accent, style));
   }
 
-  private static BasicStroke stroke(FigureStyle.Accent accent) {
+  static BasicStroke stroke(FigureStyle.Accent accent, FigureStyle style) {
+    float width = (float) (2 * style.line());
     if (accent.dash().isEmpty()) {
-      return new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+      return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     }
     float[] dash = new float[accent.dash().size()];
     for (int i = 0; i < dash.length; i++) {
-      dash[i] = accent.dash().get(i).floatValue();
+      dash[i] = (float) (style.line() * accent.dash().get(i));
     }
-    return new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
+    return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
   }
 
   static void styled(AxesChartStyler styler, FigureStyle style) {
@@ -225,11 +207,11 @@ public final class Plots {
     styler.setLegendFont(plain.deriveFont((float) style.label()));
     styler.setLegendPosition(Styler.LegendPosition.OutsideE);
     styler.setLegendBorderColor(paper).setLegendBackgroundColor(paper);
-    styler.setLegendSeriesLineLength(42);
+    styler.setLegendSeriesLineLength((int) (42 * style.line()));
     styler.setPlotBackgroundColor(paper).setPlotBorderColor(Color.decode(style.quiet()));
     styler.setPlotGridLinesColor(Color.decode(style.flesh()));
     styler.setPlotGridLinesStroke(new BasicStroke(1));
-    styler.setXAxisTickMarkSpacingHint(70);
+    styler.setXAxisTickMarkSpacingHint((int) (70 * style.caption() / 12));
     styler.setAxisTitleFont(plain.deriveFont((float) style.label()));
     styler.setAxisTickLabelsFont(plain);
     styler.setXAxisTickLabelsFormattingFunction(Plots::tick);

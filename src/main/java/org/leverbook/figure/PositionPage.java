@@ -82,17 +82,19 @@ final class PositionPage {
   /** The title, or where that is too long only the name: what is lifted then stands below. */
   private String head() {
     double room = WIDTH - 2 * MARGIN;
-    boolean fits = TextWidths.of(Caption.title(view), style.title(), true) <= room;
-    return fits ? Caption.title(view) : Caption.name(view);
+    String whole = style.say(Caption.title(view));
+    boolean fits = TextWidths.of(whole, style.title(), true) <= room;
+    return fits ? whole : style.say(Caption.name(view));
   }
 
   private List<String> headLines() {
     List<String> lines = new ArrayList<>();
-    if (!head().equals(Caption.title(view))) {
-      String held = Caption.capital(Caption.held(view));
+    if (!head().equals(style.say(Caption.title(view)))) {
+      String held = style.say(Caption.capital(Caption.held(view)));
       lines.addAll(TextWidths.wrapped(held, style.caption(), WIDTH - 2 * MARGIN));
     }
-    lines.addAll(TextWidths.wrapped(Caption.person(view), style.caption(), WIDTH - 2 * MARGIN));
+    lines.addAll(
+        TextWidths.wrapped(style.say(Caption.person(view)), style.caption(), WIDTH - 2 * MARGIN));
     return lines;
   }
 
@@ -152,7 +154,7 @@ final class PositionPage {
     labels.addAll(new SupportInk(view, style, scale).labels());
     lines.addAll(new LoadInk(view, style, scale).lines());
     new LabelPlacer(room(), List.of(), lines, body)
-        .place(labels)
+        .place(labels.stream().map(label -> label.in(style)).toList())
         .forEach(placed -> ink.add(LabelInk.onPage(placed, style)));
   }
 
@@ -165,7 +167,8 @@ final class PositionPage {
   private double caption(double top) {
     double y = top;
     for (String sentence : Caption.sentences(view)) {
-      for (String line : TextWidths.wrapped(sentence, style.caption(), WIDTH - 2 * MARGIN)) {
+      for (String line :
+          TextWidths.wrapped(style.sentence(sentence), style.caption(), WIDTH - 2 * MARGIN)) {
         y += 1.35 * style.caption();
         ink.add(new Words(line, MARGIN, y, style.caption(), false, style.ink(), false));
       }

@@ -1,5 +1,6 @@
 package org.leverbook.figure;
 
+import java.util.function.Function;
 import org.leverbook.display.Picture;
 
 /**
@@ -7,11 +8,22 @@ import org.leverbook.display.Picture;
  *
  * @param drawing what is on the page
  * @param style with which it was laid out
+ * @param again how to draw it in another style
  */
-record PositionPicture(Drawing drawing, FigureStyle style) implements Picture {
+record PositionPicture(Drawing drawing, FigureStyle style, Function<FigureStyle, Picture> again)
+    implements Again {
+
+  PositionPicture(Drawing drawing, FigureStyle style) {
+    this(drawing, style, null);
+  }
 
   static PositionPicture of(Scene view, FigureStyle style) {
     return new PositionPicture(PositionPage.drawing(view, style), style);
+  }
+
+  @Override
+  public Picture drawnBy(Function<FigureStyle, Picture> how) {
+    return new PositionPicture(drawing, style, how);
   }
 
   @Override

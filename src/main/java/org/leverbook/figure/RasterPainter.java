@@ -128,14 +128,14 @@ final class RasterPainter {
     }
   }
 
-  private static BasicStroke stroke(Ink.Pen pen) {
-    float width = (float) pen.width();
+  private BasicStroke stroke(Ink.Pen pen) {
+    float width = (float) (style.line() * pen.width());
     if (pen.dash().isEmpty()) {
       return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
     }
     float[] dash = new float[pen.dash().size()];
     for (int i = 0; i < dash.length; i++) {
-      dash[i] = pen.dash().get(i).floatValue();
+      dash[i] = (float) (style.line() * pen.dash().get(i));
     }
     return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
   }

@@ -70,7 +70,7 @@ final class SearchPlots {
     chart.getStyler().setDefaultSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
     List<List<Object>> known = sheet.rows().stream().filter(r -> r.get(2) != null).toList();
     double[] values = known.stream().mapToDouble(r -> (Double) r.get(2)).sorted().toArray();
-    Bands bands = Bands.over(values[0], values[values.length - 1], true);
+    Bands bands = Bands.over(values[0], values[values.length - 1], true, style);
     room(chart, numbers(sheet, 1), numbers(sheet, 0));
     for (int band = 0; band < bands.colours().size(); band++) {
       double low = bands.low() + band * bands.step();
@@ -151,7 +151,8 @@ final class SearchPlots {
     Color colour = Color.decode(style.accent(JointId.HIP).colour());
     series.setLineColor(colour);
     series.setMarkerColor(colour);
-    series.setLineStyle(new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+    series.setLineStyle(
+        new BasicStroke((float) (2 * style.line()), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
     series.setMarker(SeriesMarkers.NONE);
   }
 

@@ -169,7 +169,7 @@ final class SideBySidePage {
     double y = MARGIN + style.title();
     double needed = TextWidths.of(title(), style.title(), true);
     double size = style.title() * Math.min(1, (WIDTH - 2 * MARGIN) / needed);
-    ink.add(new Words(title(), MARGIN, y, size, true, style.ink(), false));
+    ink.add(new Words(style.say(title()), MARGIN, y, size, true, style.ink(), false));
     y += 0.35 * style.title();
     if (lifters().size() == 1) {
       String person = Caption.capital(positions(comparison).get(0).body().person().text());

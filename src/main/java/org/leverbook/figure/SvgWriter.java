@@ -96,17 +96,17 @@ final class SvgWriter {
     Ink.Pen pen = form.pen();
     if (pen != null) {
       svg.append("\" stroke=\"").append(pen.colour());
-      svg.append("\" stroke-width=\"").append(number(pen.width()));
+      svg.append("\" stroke-width=\"").append(number(style.line() * pen.width()));
       svg.append("\" stroke-linejoin=\"round");
       if (!pen.dash().isEmpty()) {
-        svg.append("\" stroke-dasharray=\"").append(dashes(pen.dash()));
+        svg.append("\" stroke-dasharray=\"").append(dashes(pen.dash(), style.line()));
       }
     }
     svg.append("\"/>\n");
   }
 
-  private static String dashes(List<Double> dash) {
-    return dash.stream().map(SvgWriter::number).collect(Collectors.joining(" "));
+  private static String dashes(List<Double> dash, double times) {
+    return dash.stream().map(d -> number(times * d)).collect(Collectors.joining(" "));
   }
 
   private static String path(Shape shape) {

@@ -15,7 +15,13 @@ final class SweepNotes {
 
   private SweepNotes() {}
 
+  /** With what must be known of moments. */
   static List<String> of(Sweep sweep, List<JointId> joints) {
+    boolean paired = joints.stream().anyMatch(JointId::paired);
+    return ofMeasure(sweep, paired ? Measure.MOMENT.notes() : List.of());
+  }
+
+  static List<String> ofMeasure(Sweep sweep, List<String> more) {
     List<String> notes = new ArrayList<>();
     SweepRow first = sweep.rows().stream().filter(SweepRow::held).findFirst().orElseThrow();
     String loads =
@@ -30,9 +36,7 @@ final class SweepNotes {
             + ": "
             + first.position().body().person().text()
             + (loads.isEmpty() ? "; nothing held." : "; " + loads + "."));
-    if (joints.stream().anyMatch(JointId::paired)) {
-      notes.add("Moments of paired joints are of one side.");
-    }
+    notes.addAll(more);
     notes.addAll(sweep.notes());
     notes.addAll(gaps(sweep));
     notes.add(Caution.TEXT);

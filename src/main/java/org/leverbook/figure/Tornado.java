@@ -25,12 +25,10 @@ final class Tornado {
 
   private static final double WIDTH = 900;
   private static final double MARGIN = 28;
-  private static final double ROW = 26;
+  private static final double LOWEST_ROW = 26;
   private static final double SHARES = 86;
   private static final int MOST = 14;
   private static final double MOST_NAME = 0.4 * WIDTH;
-  private static final String LIGHT = "#8cc4e8";
-  private static final String DARK = "#0072b2";
 
   private final Sensitivity answer;
   private final DoubtBand band;
@@ -38,6 +36,7 @@ final class Tornado {
   private final List<Sensitivity.Row> rows;
   private final List<Ink> ink = new ArrayList<>();
   private final double left;
+  private final double rowHigh;
   private final double right = WIDTH - MARGIN - SHARES;
   private double low;
   private double high;
@@ -57,10 +56,11 @@ final class Tornado {
             .mapToDouble(
                 r ->
                     Math.max(
-                        TextWidths.of(r.input(), style.label(), false),
+                        TextWidths.of(style.say(r.input()), style.label(), false),
                         TextWidths.of(range(r), 0.8 * style.caption(), false)))
             .max()
             .orElseThrow();
+    rowHigh = Math.max(LOWEST_ROW, style.label() + 0.8 * style.caption() + 5);
     left = MARGIN + Math.min(widest, MOST_NAME) + 12;
     scale();
   }
@@ -97,10 +97,10 @@ final class Tornado {
 
   private Drawing drawing() {
     double top = heading() + 26;
-    double bottom = top + ROW * rows.size() + 6;
+    double bottom = top + rowHigh * rows.size() + 6;
     back(top, bottom);
     for (int i = 0; i < rows.size(); i++) {
-      row(rows.get(i), top + ROW * i + 3);
+      row(rows.get(i), top + rowHigh * i + 3);
     }
     double plain = x(band.plain());
     ink.add(Form.line(new Line2D.Double(plain, top, plain, bottom), Pen.solid(style.ink(), 1.4)));
@@ -122,7 +122,10 @@ final class Tornado {
     y += 1.9 * style.caption();
     double at = MARGIN;
     for (String[] key :
-        new String[][] {{LIGHT, "input at its 5 % end"}, {DARK, "input at its 95 % end"}}) {
+        new String[][] {
+          {style.tone(Tint.LOW), "input at its 5 % end"},
+          {style.tone(Tint.HIGH), "input at its 95 % end"}
+        }) {
       ink.add(Form.filled(new Rectangle2D.Double(at, y - 9, 18, 9), key[0]));
       text(key[1], at + 24, y, style.caption(), false, style.quiet());
       at += 48 + TextWidths.of(key[1], style.caption(), false);
@@ -150,20 +153,27 @@ final class Tornado {
 
   private void row(Sensitivity.Row row, double y) {
     List<Ink> bars = new ArrayList<>();
-    bar(bars, row.atFrom(), y + 2, LIGHT);
-    bar(bars, row.atTo(), y + 2 + (ROW - 8) / 2, DARK);
+    bar(bars, row.atFrom(), y + 2, style.tone(Tint.LOW));
+    bar(bars, row.atTo(), y + 2 + (rowHigh - 8) / 2, style.tone(Tint.HIGH));
     ink.add(new Group(Map.of("data-input", row.input()), bars));
-    text(cut(row.input(), style.label()), MARGIN, y + 9, style.label(), false, style.ink());
+    text(
+        cut(style.say(row.input()), style.label()),
+        MARGIN,
+        y + 0.7 * style.label(),
+        style.label(),
+        false,
+        style.ink());
     text(
         cut(range(row), 0.8 * style.caption()),
         MARGIN,
-        y + 20,
+        y + 0.7 * style.label() + 0.92 * style.caption(),
         0.8 * style.caption(),
         false,
         style.quiet());
     if (row.share() != null) {
       double share = Math.max(0, 100 * row.share());
-      rightAligned(share < 1 ? "< 1 %" : String.format(Locale.ROOT, "%.0f %%", share), y + 15);
+      rightAligned(
+          share < 1 ? "< 1 %" : String.format(Locale.ROOT, "%.0f %%", share), y + rowHigh / 2 + 2);
     }
   }
 
@@ -181,7 +191,7 @@ final class Tornado {
     if (value != null) {
       double from = Math.min(x(value), x(band.plain()));
       double wide = Math.abs(x(value) - x(band.plain()));
-      into.add(Form.filled(new Rectangle2D.Double(from, y, wide, (ROW - 8) / 2), colour));
+      into.add(Form.filled(new Rectangle2D.Double(from, y, wide, (rowHigh - 8) / 2), colour));
     }
   }
 
@@ -239,6 +249,6 @@ final class Tornado {
   }
 
   private void text(String words, double x, double y, double size, boolean bold, String colour) {
-    ink.add(new Words(words, x, y, size, bold, colour, false));
+    ink.add(new Words(style.say(words), x, y, size, bold, colour, false));
   }
 }

@@ -63,26 +63,27 @@ final class WayPlots {
                   .yAxisTitle("moment (N·m), positive: the resistance flexes")
                   .build();
           Plots.styled(made[0].getStyler(), style);
-          made[0].getStyler().setMarkerSize(7);
+          made[0].getStyler().setMarkerSize(Plots.marks(style));
           made[0].getStyler().setXAxisMin(0.0).setXAxisMax(100.0);
           made[0].getStyler().setLegendPosition(Styler.LegendPosition.OutsideS);
           Plots.spanned(made[0], all);
           Plots.zeroLine(made[0], style);
           for (int i = 0; i < tracks.size(); i++) {
             if (!tracks.get(i).points().isEmpty()) {
-              series(made[0], tracks.get(i), joint, style.accent(i));
+              series(made[0], tracks.get(i), joint, style.accent(i), style);
             }
           }
         });
     return made[0];
   }
 
-  private static void series(XYChart chart, Track track, JointId joint, FigureStyle.Accent accent) {
+  private static void series(
+      XYChart chart, Track track, JointId joint, FigureStyle.Accent accent, FigureStyle style) {
     double[] x = track.points().stream().mapToDouble(p -> 100 * p.share()).toArray();
     // XChart breaks its line where a value is NaN; no other value of ours is ever NaN.
     double[] y =
         track.points().stream().mapToDouble(p -> p.moment(joint).orElse(Double.NaN)).toArray();
     XYSeries series = chart.addSeries(track.name(), x, y);
-    Plots.accented(series, accent);
+    Plots.accented(series, accent, style);
   }
 }

@@ -11,8 +11,10 @@
  *   <li>{@code SvgWriter} and {@code RasterPainter}: the same drawing as SVG or PNG.
  * </ol>
  *
- * <p>Colours, dashes and sizes stand in {@code FigureStyle} alone. The SVG of a position needs no
- * font of the machine and is the same everywhere. Plots are painted by XChart; {@code Plots} hands
- * out the chart for restyling. Start reading at {@link org.leverbook.figure.FigureIllustrator}.
+ * <p>Colours, dashes, widths, sizes and the labels' language stand in {@code FigureStyle} alone; a
+ * picture knows how to be drawn anew in another one ({@code styled}). The SVG of a position needs
+ * no font of the machine and is the same everywhere. Plots are painted by XChart; {@code Charts}
+ * has them all, each a {@code Plot} that hands out its chart for restyling. Start reading at {@link
+ * org.leverbook.figure.FigureIllustrator}.
  */
 package org.leverbook.figure;

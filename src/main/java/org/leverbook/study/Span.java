@@ -72,8 +72,13 @@ public record Span<Q extends Quantity<Q>>(
     return from * (1 - share) + to * share;
   }
 
-  /** One of its values with its unit. */
-  Quantity<Q> quantity(int index) {
+  /**
+   * One of its values with its unit.
+   *
+   * @param index from 0
+   * @return the value
+   */
+  public Quantity<Q> quantity(int index) {
     return Units.of(value(index), unit);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
@@ -186,6 +187,33 @@ public final class Sweep implements Shown {
     int missing = asked - rows.size();
     return new Sweep(
         Varied.of(joint.word() + " flexion", "°"), subject, seen, seen.size() + missing);
+  }
+
+  /**
+   * The same positions against any quantity of theirs instead of what was varied, as in {@code
+   * against("trunk lean", "°", p -> p.fact("trunk lean"))}.
+   *
+   * @param what as in "trunk lean"
+   * @param unit its unit; may be empty
+   * @param of from a position to the number
+   * @return the sweep, its rows in the same order; without those that gave no position
+   * @throws Refused if it is no number somewhere
+   */
+  public Sweep against(String what, String unit, ToDoubleFunction<Position> of) {
+    String name = Ask.present("name", what, "\"trunk lean\"");
+    Ask.present("lambda", of, "p -> p.fact(\"trunk lean\")");
+    List<SweepRow> seen = new ArrayList<>();
+    for (SweepRow row : rows) {
+      if (row.found()) {
+        double number = of.applyAsDouble(row.position());
+        if (!Double.isFinite(number)) {
+          throw new Refused("The " + name + " is no number (" + number + ") at " + row + ".");
+        }
+        seen.add(row.against(number));
+      }
+    }
+    int missing = asked - rows.size();
+    return new Sweep(Varied.of(name, unit), subject, seen, seen.size() + missing);
   }
 
   /**

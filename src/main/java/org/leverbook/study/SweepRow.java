@@ -48,6 +48,11 @@ public final class SweepRow {
     return new SweepRow(flexions.degrees(joint), "", kept, flexions, whole, again);
   }
 
+  /** The same position against any number of it; there must be one. */
+  SweepRow against(double number) {
+    return new SweepRow(number, "", kept, flexions, whole, again);
+  }
+
   /**
    * The value.
    *

@@ -57,7 +57,9 @@ class ClaimPictureTest {
   @Test
   void bars_left_and_right_of_zero_have_the_two_colours() {
     String svg = answer.picture().svgDocument();
-    assertThat(svg).contains(ClaimInk.HOLDS).contains(ClaimInk.FAILS);
+    assertThat(svg)
+        .contains(FigureStyle.ARTICLE.tone(Tint.HOLDS))
+        .contains(FigureStyle.ARTICLE.tone(Tint.FAILS));
     String all = over(1).picture().svgDocument();
     assertThat(all).contains("holds: 120", "does not: 0");
   }

@@ -141,28 +141,28 @@ class GridPlotTest {
 
   @Test
   void bands_are_round_hold_all_values_and_never_mix_flexing_with_extending() {
-    Bands bands = Bands.over(-57, 163, true);
+    Bands bands = Bands.over(-57, 163, true, FigureStyle.ARTICLE);
     assertThat(bands.step()).isEqualTo(50);
     assertThat(bands.low()).isEqualTo(-100);
     assertThat(bands.high()).isEqualTo(200);
     assertThat(bands.colours()).hasSize(6).doesNotHaveDuplicates();
     assertThat(isBlue(bands.of(0.1))).isTrue();
     assertThat(isBlue(bands.of(-0.1))).isFalse();
-    assertThat(Bands.over(3, 3, false).colours()).hasSize(1);
-    assertThat(Bands.over(0.2, 900, false).colours()).hasSizeBetween(5, 10);
+    assertThat(Bands.over(3, 3, false, FigureStyle.ARTICLE).colours()).hasSize(1);
+    assertThat(Bands.over(0.2, 900, false, FigureStyle.ARTICLE).colours()).hasSizeBetween(5, 10);
   }
 
   @Test
   void stronger_moments_are_darker_and_dark_numbers_stay_readable_on_them() {
     for (double[] range : new double[][] {{-800, 800}, {0, 90}, {-12, 3}}) {
-      Bands bands = Bands.over(range[0], range[1], true);
+      Bands bands = Bands.over(range[0], range[1], true, FigureStyle.ARTICLE);
       double before = 1;
       for (double m = 0.01; m < bands.high(); m += bands.step()) {
         double light = lightness(bands.of(m));
         assertThat(light).isLessThan(before);
         before = light;
         // Contrast of 4.5 to 1 with the ink: WCAG 2.1, success criterion 1.4.3.
-        assertThat((light + 0.05) / (lightness(Color.decode(FigureStyle.PRINT.ink())) + 0.05))
+        assertThat((light + 0.05) / (lightness(Color.decode(FigureStyle.ARTICLE.ink())) + 0.05))
             .isGreaterThan(4.5);
       }
     }

@@ -305,7 +305,7 @@ class PositionPictureTest {
     // The hip's arm is a solid line, so its middle shows its colour.
     int middle = image.getRGB((int) Math.round(arm[0] + arm[2]), (int) Math.round(arm[1] + arm[3]));
     assertThat(String.format("#%06x", middle & 0xffffff))
-        .isEqualTo(FigureStyle.PRINT.accent(JointId.HIP).colour());
+        .isEqualTo(FigureStyle.ARTICLE.accent(JointId.HIP).colour());
   }
 
   @Test
