@@ -90,7 +90,7 @@ final class Caption {
   }
 
   /** Those that the head of the page does not name already. */
-  private static List<String> sources(Position position) {
+  static List<String> sources(Position position) {
     String head = position.body().person().text();
     return position.body().sources().stream().filter(s -> !head.contains(s)).toList();
   }
@@ -157,7 +157,7 @@ final class Caption {
         "No arm to: " + joints + "; the " + view.line().source() + " does not act beyond.");
   }
 
-  private static Optional<String> hidden(Scene view) {
+  static Optional<String> hidden(Scene view) {
     List<String> parts = new ArrayList<>();
     for (DrawnArm arm : view.arms()) {
       if (arm.hidden() > 0) {

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.util.List;
-import org.leverbook.display.Picture;
 import org.leverbook.study.ClaimAnswer;
 
 /**
@@ -10,7 +9,7 @@ import org.leverbook.study.ClaimAnswer;
  * @param drawing what is on the page
  * @param style with which it was laid out
  */
-record ClaimPicture(Drawing drawing, FigureStyle style) implements Picture {
+record ClaimPicture(Drawing drawing, FigureStyle style) implements Drawn {
 
   static ClaimPicture of(ClaimAnswer answer, List<?> wishes, FigureStyle style) {
     return new ClaimPicture(

@@ -1,17 +1,24 @@
 package org.leverbook.figure;
 
-import org.leverbook.display.Picture;
+import java.util.Optional;
 
 /**
  * The picture of a position.
  *
  * @param drawing what is on the page
  * @param style with which it was laid out
+ * @param scene the one position that it shows, to be laid out anew beside other pictures; empty
+ *     where it shows several or a photo
  */
-record PositionPicture(Drawing drawing, FigureStyle style) implements Picture {
+record PositionPicture(Drawing drawing, FigureStyle style, Optional<Scene> scene) implements Drawn {
+
+  /** What cannot be laid out anew. */
+  PositionPicture(Drawing drawing, FigureStyle style) {
+    this(drawing, style, Optional.empty());
+  }
 
   static PositionPicture of(Scene view, FigureStyle style) {
-    return new PositionPicture(PositionPage.drawing(view, style), style);
+    return new PositionPicture(PositionPage.drawing(view, style), style, Optional.of(view));
   }
 
   @Override

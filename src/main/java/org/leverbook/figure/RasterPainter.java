@@ -32,11 +32,12 @@ final class RasterPainter {
   }
 
   static byte[] png(Drawing drawing, FigureStyle style) {
-    return png(
-        drawing.width(),
-        drawing.height(),
-        style,
-        page -> drawing.content().forEach(new RasterPainter(page, style)::ink));
+    return png(drawing.width(), drawing.height(), style, page -> paint(page, drawing, style));
+  }
+
+  /** Paints a drawing without its background, in page units. */
+  static void paint(Graphics2D page, Drawing drawing, FigureStyle style) {
+    drawing.content().forEach(new RasterPainter(page, style)::ink);
   }
 
   /**
@@ -95,6 +96,8 @@ final class RasterPainter {
       place.scale(
           photo.width() / photo.pixels().getWidth(), photo.height() / photo.pixels().getHeight());
       page.drawImage(photo.pixels(), place, null);
+    } else if (ink instanceof Ink.Inset inset) {
+      InsetPainter.paint(page, inset);
     }
   }
 

@@ -1,0 +1,94 @@
+package org.leverbook.figure;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.function.Supplier;
+import org.knowm.xchart.HeatMapChart;
+import org.knowm.xchart.internal.chartpart.AxesChart;
+import org.knowm.xchart.style.Styler;
+import org.leverbook.display.Picture;
+
+/**
+ * One chart laid out anew for the room it has on a page, its letters as large as before; without
+ * title and notes, which the page sets itself.
+ *
+ * <p>The chart may be the user's own: it is set to the new size for as long as it is painted, and
+ * set back after.
+ *
+ * @param chart which
+ * @param width page units
+ * @param height page units
+ * @param style for the background
+ */
+record FittedChart(AxesChart<?, ?> chart, int width, int height, FigureStyle style)
+    implements Picture {
+
+  /** Of less width a legend beside the plot leaves too little of it. */
+  private static final int WIDE_ENOUGH = 640;
+
+  /** What a picture of one chart leaves free below it. */
+  private static final int FOOT = 14;
+
+  @Override
+  public String svgDocument() {
+    return fitted(() -> bare().svgDocument());
+  }
+
+  @Override
+  public byte[] pngFile() {
+    return fitted(() -> bare().pngFile());
+  }
+
+  /** Paints the chart in page units. */
+  void paint(Graphics2D page) {
+    fitted(
+        () -> {
+          bare().paint(page);
+          return null;
+        });
+  }
+
+  private ChartPicture bare() {
+    return new ChartPicture("", List.of(chart), 1, List.of(), style);
+  }
+
+  private <T> T fitted(Supplier<T> work) {
+    synchronized (chart) {
+      Styler styler = chart.getStyler();
+      int wide = chart.getWidth();
+      int high = chart.getHeight();
+      boolean titled = styler.isChartTitleVisible();
+      Styler.LegendPosition place = styler.getLegendPosition();
+      Styler.LegendLayout layout = styler.getLegendLayout();
+      try {
+        styler.setChartTitleVisible(false);
+        if (width < WIDE_ENOUGH
+            && place == Styler.LegendPosition.OutsideE
+            && !(chart instanceof HeatMapChart)) {
+          styler.setLegendPosition(Styler.LegendPosition.OutsideS);
+          styler.setLegendLayout(Styler.LegendLayout.Horizontal);
+        }
+        sized(width, height - FOOT);
+        return work.get();
+      } finally {
+        styler.setChartTitleVisible(titled);
+        styler.setLegendPosition(place);
+        styler.setLegendLayout(layout);
+        sized(wide, high);
+      }
+    }
+  }
+
+  /** XChart takes a new size only while it paints. */
+  private void sized(int wide, int high) {
+    Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+    Fonts.needed(() -> chart.paint(nowhere, wide, high));
+    nowhere.dispose();
+  }
+
+  @Override
+  public String text() {
+    return "plot: " + chart.getTitle();
+  }
+}
