@@ -90,7 +90,7 @@ final class Caption {
   }
 
   /** Those that the head of the page does not name already. */
-  static List<String> sources(Position position) {
+  private static List<String> sources(Position position) {
     String head = position.body().person().text();
     return position.body().sources().stream().filter(s -> !head.contains(s)).toList();
   }

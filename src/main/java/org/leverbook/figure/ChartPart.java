@@ -8,7 +8,6 @@ import org.leverbook.figure.Ink.Inset;
 final class ChartPart extends PagePart {
 
   private static final double LEAST = 400;
-  private static final double LOWEST = 300;
   private static final double SLENDER = 0.72;
 
   private final ChartPicture picture;
@@ -51,7 +50,8 @@ final class ChartPart extends PagePart {
   @Override
   double height(PageKey key) {
     double own = picture.charts().get(0).getHeight();
-    return heading().height() + AIR + Math.max(LOWEST, Math.min(own, SLENDER * width));
+    double lowest = FittedChart.lowest(picture.charts().get(0), width);
+    return heading().height() + AIR + Math.max(lowest, Math.min(own, SLENDER * width));
   }
 
   @Override

@@ -27,6 +27,14 @@ record FittedChart(AxesChart<?, ?> chart, int width, int height, FigureStyle sty
   /** Of less width a legend beside the plot leaves too little of it. */
   private static final int WIDE_ENOUGH = 640;
 
+  /** Of less height a plot is hard to read. */
+  private static final double LOWEST = 220;
+
+  /** What the ticks and the title of the level axis take. */
+  private static final double BELOW_PLOT = 62;
+
+  private static final double LEGEND_GAP = 10;
+
   /** What a picture of one chart leaves free below it. */
   private static final int FOOT = 14;
 
@@ -53,6 +61,30 @@ record FittedChart(AxesChart<?, ?> chart, int width, int height, FigureStyle sty
     return new ChartPicture("", List.of(chart), 1, List.of(), style);
   }
 
+  private static boolean legendBelow(AxesChart<?, ?> chart, double width) {
+    return width < WIDE_ENOUGH
+        && chart.getStyler().isLegendVisible()
+        && chart.getStyler().getLegendPosition() == Styler.LegendPosition.OutsideE
+        && !(chart instanceof HeatMapChart);
+  }
+
+  /**
+   * The least height at which neither the title of the upright axis is cut nor a legend below takes
+   * the room of the plot.
+   */
+  static double lowest(AxesChart<?, ?> chart, double width) {
+    String upright = chart.getYAxisTitle() == null ? "" : chart.getYAxisTitle();
+    double title = TextWidths.of(upright, chart.getStyler().getAxisTitleFont().getSize2D(), false);
+    double legend = 0;
+    if (legendBelow(chart, width)) {
+      double line = chart.getStyler().getLegendFont().getSize2D() + LEGEND_GAP;
+      long lines =
+          chart.getSeriesCollection().stream().filter(series -> series.isShowInLegend()).count();
+      legend = line * lines + LEGEND_GAP;
+    }
+    return Math.max(LOWEST, title) + BELOW_PLOT + legend + FOOT;
+  }
+
   private <T> T fitted(Supplier<T> work) {
     synchronized (chart) {
       Styler styler = chart.getStyler();
@@ -63,11 +95,9 @@ record FittedChart(AxesChart<?, ?> chart, int width, int height, FigureStyle sty
       Styler.LegendLayout layout = styler.getLegendLayout();
       try {
         styler.setChartTitleVisible(false);
-        if (width < WIDE_ENOUGH
-            && place == Styler.LegendPosition.OutsideE
-            && !(chart instanceof HeatMapChart)) {
+        if (legendBelow(chart, width)) {
           styler.setLegendPosition(Styler.LegendPosition.OutsideS);
-          styler.setLegendLayout(Styler.LegendLayout.Horizontal);
+          styler.setLegendLayout(Styler.LegendLayout.Vertical);
         }
         sized(width, height - FOOT);
         return work.get();

@@ -216,7 +216,7 @@ final class GridPart extends PagePart {
     boolean several = parts.stream().filter(part -> !part.notes().isEmpty()).count() > 1;
     List<String> notes = new ArrayList<>();
     for (PagePart part : parts) {
-      String whose = several && !part.called().isEmpty() ? part.called() + ": " : "";
+      String whose = several && !part.called().isEmpty() ? part.shortly() + ": " : "";
       part.notes().stream()
           .filter(note -> !note.isBlank())
           .map(note -> note.startsWith(PageFoot.SOURCES) ? note : whose + note)

@@ -59,7 +59,7 @@ record PageKey(
         joints,
         accents,
         most,
-        common(scenes.stream().map(Caption::person)),
+        common(parts.stream().map(PositionPart::lifter)),
         common(scenes.stream().map(Caption::held).map(Caption::capital)),
         style);
   }

@@ -12,6 +12,8 @@ abstract class PagePart {
   /** Free between a heading and what it heads, page units. */
   static final double AIR = 6;
 
+  private static final int LONGEST_IN_NOTES = 40;
+
   /** Of less width its letters would be too small to read on a phone. */
   abstract double least();
 
@@ -32,6 +34,14 @@ abstract class PagePart {
 
   /** What it is called, for the notes; empty where nobody gave it a name. */
   abstract String called();
+
+  /** The name for the notes, which a very long one would fill. */
+  final String shortly() {
+    String name = called();
+    return name.codePointCount(0, name.length()) <= LONGEST_IN_NOTES
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, LONGEST_IN_NOTES)).strip() + "…";
+  }
 
   /** What it shows, for readers who listen. */
   abstract String told();

@@ -44,10 +44,15 @@ final class PicturePageInk {
   String arranged() {
     int pictures = page.items().size();
     int rows = (pictures + grid.across() - 1) / grid.across();
-    String all = pictures + (pictures == 1 ? " picture" : " pictures");
+    String all = counted();
     return grid.narrower()
         ? all + " in " + rows + " rows, as letters of more in a row would be too small to read"
         : pictures == 1 ? all : all + (rows == 1 ? " in a row" : " in " + rows + " rows");
+  }
+
+  private String counted() {
+    int pictures = page.items().size();
+    return pictures + (pictures == 1 ? " picture" : " pictures");
   }
 
   Drawing drawing() {
@@ -85,7 +90,7 @@ final class PicturePageInk {
             .map(PicturePage.Item::name)
             .filter(name -> !name.isEmpty())
             .collect(Collectors.joining(", "));
-    return names.isEmpty() ? page.items().size() + " pictures" : names;
+    return names.isEmpty() ? counted() : names;
   }
 
   private double heading() {

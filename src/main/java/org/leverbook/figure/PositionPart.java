@@ -45,6 +45,11 @@ final class PositionPart extends PagePart {
     return scene;
   }
 
+  /** Who lifts; the sources of the masses stand at the foot. */
+  String lifter() {
+    return Caption.person(scene).split("; masses:")[0];
+  }
+
   private SidePanel panel() {
     return new SidePanel(called(), Optional.of(scene), "", style, width, List.of());
   }
@@ -100,7 +105,7 @@ final class PositionPart extends PagePart {
     TextBlock heading = new TextBlock(width);
     heading.add(called(), style.label(), true, style.ink());
     if (key.lifter().isEmpty()) {
-      heading.add(Caption.person(scene), style.caption(), false, style.quiet());
+      heading.add(lifter(), style.caption(), false, style.quiet());
     }
     if (key.load().isEmpty()) {
       String load = Caption.capital(Caption.held(scene));
@@ -156,9 +161,8 @@ final class PositionPart extends PagePart {
 
   @Override
   List<String> notes() {
-    List<String> notes = new ArrayList<>();
-    Caption.hidden(scene).ifPresent(notes::add);
-    return notes;
+    // Those of positions are told together: PageFoot.
+    return List.of();
   }
 
   @Override

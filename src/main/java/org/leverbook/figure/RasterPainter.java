@@ -64,6 +64,9 @@ final class RasterPainter {
               RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
           page.setRenderingHint(
               RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+          // Whole pixels for each letter would make lines longer than they were measured to be.
+          page.setRenderingHint(
+              RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
           page.setColor(Color.decode(style.paper()));
           page.fillRect(0, 0, image.getWidth(), image.getHeight());
           page.scale(FINENESS, FINENESS);

@@ -11,6 +11,9 @@
  *   <li>{@code SvgWriter} and {@code RasterPainter}: the same drawing as SVG or PNG.
  * </ol>
  *
+ * <p>Several pictures become one by {@link org.leverbook.figure.PicturePage}: positions and charts
+ * are laid out anew for their place, others are shrunk whole ({@code PagePart} and its kinds).
+ *
  * <p>Colours, dashes and sizes stand in {@code FigureStyle} alone. The SVG of a position needs no
  * font of the machine and is the same everywhere. Plots are painted by XChart; {@code Plots} hands
  * out the chart for restyling. Start reading at {@link org.leverbook.figure.FigureIllustrator}.
