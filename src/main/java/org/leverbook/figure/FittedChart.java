@@ -1,5 +1,6 @@
 package org.leverbook.figure;
 
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
@@ -90,21 +91,32 @@ record FittedChart(AxesChart<?, ?> chart, int width, int height, FigureStyle sty
       Styler styler = chart.getStyler();
       int wide = chart.getWidth();
       int high = chart.getHeight();
-      boolean titled = styler.isChartTitleVisible();
+      String title = chart.getTitle();
+      Font font = styler.getChartTitleFont();
+      int padding = styler.getChartTitlePadding();
       Styler.LegendPosition place = styler.getLegendPosition();
       Styler.LegendLayout layout = styler.getLegendLayout();
       try {
-        styler.setChartTitleVisible(false);
+        // Once a title was seen XChart leaves room for it even where it is hidden; so it is made
+        // next to nothing instead.
+        chart.setTitle(" ");
+        styler.setChartTitleFont(font.deriveFont(1f));
+        styler.setChartTitlePadding(0);
         if (legendBelow(chart, width)) {
           styler.setLegendPosition(Styler.LegendPosition.OutsideS);
           styler.setLegendLayout(Styler.LegendLayout.Vertical);
         }
         sized(width, height - FOOT);
+        // The first time parts are placed by what the others measured before.
+        sized(width, height - FOOT);
         return work.get();
       } finally {
-        styler.setChartTitleVisible(titled);
+        chart.setTitle(title);
+        styler.setChartTitleFont(font);
+        styler.setChartTitlePadding(padding);
         styler.setLegendPosition(place);
         styler.setLegendLayout(layout);
+        sized(wide, high);
         sized(wide, high);
       }
     }

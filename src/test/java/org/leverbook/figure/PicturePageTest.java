@@ -38,8 +38,10 @@ class PicturePageTest {
 
   private static final Position START = PULL.start();
 
-  private static final Sweep HEIGHTS =
-      Sweep.over("hip height", Units.cm(52), Units.cm(70), 7, h -> PULL.hipHeight(h).start());
+  /** No constant: its threads would wait for the class that waits for them. */
+  private static Sweep heights() {
+    return Sweep.over("hip height", Units.cm(52), Units.cm(70), 4, h -> PULL.hipHeight(h).start());
+  }
 
   private static Position squat(Person who) {
     return BackSquat.of(who).holding(Barbell.of(Units.kg(80))).finish();
@@ -145,9 +147,9 @@ class PicturePageTest {
   void caution_and_sources_stand_once_whatever_is_on_the_page() {
     PicturePage page =
         PicturePage.below(
-            PicturePage.beside(START, HEIGHTS),
+            PicturePage.beside(START, heights()),
             Comparison.of(START, PULL.hipHeight(Units.cm(66)).start()),
-            HEIGHTS.plot(JointId.KNEE));
+            heights().plot(JointId.KNEE));
     String words = read(page).words();
     assertThat(count(Caution.TEXT, words)).isEqualTo(1);
     assertThat(count("Sources:", words)).isEqualTo(1);
@@ -159,7 +161,7 @@ class PicturePageTest {
     List<PicturePage> pages =
         List.of(
             builds(),
-            PicturePage.beside(START, HEIGHTS, START),
+            PicturePage.beside(START, heights(), START),
             PicturePage.beside(
                 Comparison.of(START, PULL.finish()), Comparison.of(START, PULL.finish())),
             PicturePage.strip(BackSquat.of(LIFTER), 12));
@@ -188,7 +190,7 @@ class PicturePageTest {
 
   @Test
   void names_inside_the_pictures_do_not_collide_and_all_they_refer_to_is_there() {
-    String svg = PicturePage.beside(HEIGHTS, HEIGHTS, HEIGHTS.plot()).svgDocument();
+    String svg = PicturePage.beside(heights(), heights(), heights().plot()).svgDocument();
     List<String> ids = found(svg, " id=\"([^\"]+)\"");
     assertThat(ids).doesNotHaveDuplicates().isNotEmpty();
     assertThat(ids).containsAll(found(svg, "url\\(#([^)]+)\\)"));
@@ -205,7 +207,7 @@ class PicturePageTest {
 
   @Test
   void a_plot_beside_a_body_has_its_letters_in_full_size_and_is_left_as_it_was() {
-    XYChart chart = Plots.chart(HEIGHTS, JointId.HIP, JointId.KNEE);
+    XYChart chart = Plots.chart(heights(), JointId.HIP, JointId.KNEE);
     String before = Plots.picture(chart).svgDocument();
     SvgReader page = read(PicturePage.beside(START, chart));
     assertThat(page.attribute("data-across")).isEqualTo(2);
@@ -232,7 +234,7 @@ class PicturePageTest {
   void pages_nest_with_names_titles_and_captions() {
     PicturePage left =
         PicturePage.below(START, PULL.finish()).called("low", "high").titled("The pull");
-    PicturePage page = PicturePage.beside(left.captioned("From low to high."), HEIGHTS);
+    PicturePage page = PicturePage.beside(left.captioned("From low to high."), heights());
     SvgReader svg = read(page.titled("A lesson").captioned("Look at the hips."));
     assertThat(svg.words())
         .contains("A lesson", "The pull", "low", "high", "From low to high.", "Look at the hips.");
@@ -242,7 +244,7 @@ class PicturePageTest {
 
   @Test
   void the_same_page_has_the_same_bytes_and_its_png_twice_its_size() throws Exception {
-    PicturePage page = PicturePage.beside(START, HEIGHTS.plot(JointId.HIP));
+    PicturePage page = PicturePage.beside(START, heights().plot(JointId.HIP));
     String svg = page.svgDocument();
     assertThat(page.svgDocument()).isEqualTo(svg);
     BufferedImage png = ImageIO.read(new ByteArrayInputStream(page.pngFile()));
