@@ -157,7 +157,7 @@ final class Caption {
         "No arm to: " + joints + "; the " + view.line().source() + " does not act beyond.");
   }
 
-  private static Optional<String> hidden(Scene view) {
+  static Optional<String> hidden(Scene view) {
     List<String> parts = new ArrayList<>();
     for (DrawnArm arm : view.arms()) {
       if (arm.hidden() > 0) {

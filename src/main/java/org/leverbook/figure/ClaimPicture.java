@@ -13,7 +13,7 @@ import org.leverbook.study.ClaimAnswer;
  * @param again how to draw it in another style
  */
 record ClaimPicture(Drawing drawing, FigureStyle style, Function<FigureStyle, Picture> again)
-    implements Again {
+    implements Again, Drawn {
 
   ClaimPicture(Drawing drawing, FigureStyle style) {
     this(drawing, style, null);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.leverbook.display.Picture;
 
 /** Something on the page, in page units, x to the right, y down. */
 sealed interface Ink {
@@ -69,6 +70,17 @@ sealed interface Ink {
    */
   record Photograph(BufferedImage pixels, double x, double y, double width, double height)
       implements Ink {}
+
+  /**
+   * A whole picture on the page, shrunk with its letters.
+   *
+   * @param picture which
+   * @param x left edge
+   * @param y upper edge
+   * @param width on the page
+   * @param height on the page
+   */
+  record Inset(Picture picture, double x, double y, double width, double height) implements Ink {}
 
   /**
    * Several, as one.

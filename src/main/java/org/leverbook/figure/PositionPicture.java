@@ -1,5 +1,6 @@
 package org.leverbook.figure;
 
+import java.util.Optional;
 import java.util.function.Function;
 import org.leverbook.display.Picture;
 
@@ -8,22 +9,26 @@ import org.leverbook.display.Picture;
  *
  * @param drawing what is on the page
  * @param style with which it was laid out
+ * @param scene the one position that it shows, to be laid out anew beside other pictures; empty
+ *     where it shows several or a photo
  * @param again how to draw it in another style
  */
-record PositionPicture(Drawing drawing, FigureStyle style, Function<FigureStyle, Picture> again)
-    implements Again {
+record PositionPicture(
+    Drawing drawing, FigureStyle style, Optional<Scene> scene, Function<FigureStyle, Picture> again)
+    implements Again, Drawn {
 
+  /** What cannot be laid out anew beside others. */
   PositionPicture(Drawing drawing, FigureStyle style) {
-    this(drawing, style, null);
+    this(drawing, style, Optional.empty(), null);
   }
 
   static PositionPicture of(Scene view, FigureStyle style) {
-    return new PositionPicture(PositionPage.drawing(view, style), style);
+    return new PositionPicture(PositionPage.drawing(view, style), style, Optional.of(view), null);
   }
 
   @Override
   public Picture drawnBy(Function<FigureStyle, Picture> how) {
-    return new PositionPicture(drawing, style, how);
+    return new PositionPicture(drawing, style, scene, how);
   }
 
   @Override

@@ -32,11 +32,12 @@ final class RasterPainter {
   }
 
   static byte[] png(Drawing drawing, FigureStyle style) {
-    return png(
-        drawing.width(),
-        drawing.height(),
-        style,
-        page -> drawing.content().forEach(new RasterPainter(page, style)::ink));
+    return png(drawing.width(), drawing.height(), style, page -> paint(page, drawing, style));
+  }
+
+  /** Paints a drawing without its background, in page units. */
+  static void paint(Graphics2D page, Drawing drawing, FigureStyle style) {
+    drawing.content().forEach(new RasterPainter(page, style)::ink);
   }
 
   /**
@@ -63,6 +64,9 @@ final class RasterPainter {
               RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
           page.setRenderingHint(
               RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+          // Whole pixels for each letter would make lines longer than they were measured to be.
+          page.setRenderingHint(
+              RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
           page.setColor(Color.decode(style.paper()));
           page.fillRect(0, 0, image.getWidth(), image.getHeight());
           page.scale(FINENESS, FINENESS);
@@ -95,6 +99,8 @@ final class RasterPainter {
       place.scale(
           photo.width() / photo.pixels().getWidth(), photo.height() / photo.pixels().getHeight());
       page.drawImage(photo.pixels(), place, null);
+    } else if (ink instanceof Ink.Inset inset) {
+      InsetPainter.paint(page, inset);
     }
   }
 

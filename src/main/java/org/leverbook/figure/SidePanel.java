@@ -35,7 +35,8 @@ final class SidePanel {
   /** So far below the floor arrows may reach, page units. */
   private static final double BELOW = 16;
 
-  private final Row row;
+  private final String name;
+  private final String reason;
   private final FigureStyle style;
   private final double width;
   private final Optional<Scene> scene;
@@ -51,10 +52,28 @@ final class SidePanel {
    * @param extra lines below the name that only this page knows to be needed
    */
   SidePanel(Row row, List<JointId> joints, FigureStyle style, double width, List<String> extra) {
-    this.row = row;
+    this(
+        row.name(),
+        Optional.ofNullable(row.position()).map(p -> Scene.of(p, joints)),
+        row.reason(),
+        style,
+        width,
+        extra);
+  }
+
+  /** A panel of what is seen, or of nothing, with the reason why. */
+  SidePanel(
+      String name,
+      Optional<Scene> scene,
+      String reason,
+      FigureStyle style,
+      double width,
+      List<String> extra) {
+    this.name = name;
+    this.scene = scene;
+    this.reason = reason;
     this.style = style;
     this.width = width;
-    this.scene = Optional.ofNullable(row.position()).map(p -> Scene.of(p, joints));
     this.extra = List.copyOf(extra);
   }
 
@@ -65,7 +84,7 @@ final class SidePanel {
 
   /** What it is called. */
   String called() {
-    return row.name();
+    return name;
   }
 
   /** Whether its line is that of the body's own weight. */
@@ -85,7 +104,7 @@ final class SidePanel {
    * @return empty where it is not known
    */
   Optional<MomentBars.Told> told(JointId joint) {
-    Position position = row.position();
+    Position position = scene.map(Scene::position).orElse(null);
     boolean known =
         position != null && joint.sides().stream().allMatch(side -> position.knows(joint, side));
     if (!known) {
@@ -119,16 +138,16 @@ final class SidePanel {
     return seen;
   }
 
-  private List<String> name() {
+  private List<String> nameLines() {
     // Bold letters are wider than plain ones.
-    return TextWidths.wrapped(row.name(), 1.15 * style.label(), width);
+    return TextWidths.wrapped(name, 1.15 * style.label(), width);
   }
 
   private List<String> lines() {
     List<String> lines = new ArrayList<>();
     extra.forEach(line -> lines.addAll(TextWidths.wrapped(line, small(), width)));
-    if (!row.reason().isEmpty()) {
-      lines.addAll(TextWidths.wrapped(row.reason(), small(), width));
+    if (!reason.isEmpty()) {
+      lines.addAll(TextWidths.wrapped(reason, small(), width));
     }
     return lines;
   }
@@ -139,14 +158,14 @@ final class SidePanel {
 
   /** What the lines above the body need, page units. */
   double head() {
-    return 1.25 * style.label() * name().size() + 1.3 * small() * lines().size() + 4;
+    return 1.25 * style.label() * nameLines().size() + 1.3 * small() * lines().size() + 4;
   }
 
   /** Those lines. */
   List<Ink> heading(double left, double top) {
     List<Ink> ink = new ArrayList<>();
     double y = top;
-    for (String line : name()) {
+    for (String line : nameLines()) {
       y += 1.25 * style.label();
       ink.add(new Words(line, left, y, style.label(), true, style.ink(), false));
     }
@@ -173,16 +192,27 @@ final class SidePanel {
       double floor,
       double perMetre,
       Map<JointId, FigureStyle.Accent> accents) {
+    double middle = seen().map(Rectangle2D::getCenterX).orElse(0.0);
+    return body(left, top, floor, perMetre, middle, accents);
+  }
+
+  /** The body, with this place of the world, metres, in the middle of the panel. */
+  Group body(
+      double left,
+      double top,
+      double floor,
+      double perMetre,
+      double middle,
+      Map<JointId, FigureStyle.Accent> accents) {
     List<Ink> ink = new ArrayList<>();
     ink.add(ground(left, floor));
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("class", "panel");
-    attributes.put("data-name", row.name());
+    attributes.put("data-name", name);
     if (scene.isEmpty()) {
       return new Group(attributes, ink);
     }
     Scene view = scene.get();
-    double middle = seen().orElseThrow().getCenterX();
     PageScale scale =
         new PageScale(
             perMetre,

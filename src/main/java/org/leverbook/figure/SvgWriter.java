@@ -16,6 +16,7 @@ final class SvgWriter {
 
   private final FigureStyle style;
   private final StringBuilder svg = new StringBuilder();
+  private int insets;
 
   private SvgWriter(FigureStyle style) {
     this.style = style;
@@ -54,6 +55,8 @@ final class SvgWriter {
       form(form);
     } else if (ink instanceof Ink.Photograph photo) {
       photo(photo);
+    } else if (ink instanceof Ink.Inset inset) {
+      svg.append(InsetSvg.of(inset, "part" + ++insets + "-"));
     }
   }
 

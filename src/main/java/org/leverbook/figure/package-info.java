@@ -16,5 +16,8 @@
  * no font of the machine and is the same everywhere. Plots are painted by XChart; {@code Charts}
  * has them all, each a {@code Plot} that hands out its chart for restyling. Start reading at {@link
  * org.leverbook.figure.FigureIllustrator}.
+ *
+ * <p>Several pictures become one by {@link org.leverbook.figure.PicturePage}: positions and charts
+ * are laid out anew for their place, others are shrunk whole ({@code PagePart} and its kinds).
  */
 package org.leverbook.figure;

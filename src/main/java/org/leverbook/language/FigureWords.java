@@ -19,7 +19,7 @@ import org.leverbook.study.Span;
 import org.leverbook.study.Sweep;
 
 /** The words for pictures and plots and how they look; {@link Vocabulary} hands them on. */
-public abstract sealed class FigureWords extends OptimumWords permits Vocabulary {
+public abstract sealed class FigureWords extends OptimumWords permits PageWords {
 
   FigureWords() {}
 
