@@ -91,14 +91,6 @@ public final class FigureStyle implements Look {
     }
   }
 
-  /** Sizes in page units, and the font stack of the SVG. */
-  private record Letters(double title, double label, double caption, String fonts) {
-
-    Letters times(double factor) {
-      return new Letters(factor * title, factor * label, factor * caption, fonts);
-    }
-  }
-
   private FigureStyle(
       Map<Tint, String> tones,
       List<Accent> palette,
@@ -220,8 +212,7 @@ public final class FigureStyle implements Look {
    */
   public FigureStyle withFonts(String stack) {
     String asked = Ask.present("fonts", stack, "\"Georgia, serif\"");
-    Letters other = new Letters(letters.title(), letters.label(), letters.caption(), asked);
-    return new FigureStyle(tones, palette, own, other, line, words, grey);
+    return new FigureStyle(tones, palette, own, letters.in(asked), line, words, grey);
   }
 
   /**
