@@ -63,7 +63,8 @@ final class PageFoot {
       Optional<String> sentence = Caption.hidden(part.scene());
       int colon = sentence.map(s -> s.indexOf(": ")).orElse(-1);
       if (colon > 0) {
-        String arms = sentence.get().substring(colon + 2).replaceAll("\\.$", "").replace("; ", ", ");
+        String arms =
+            sentence.get().substring(colon + 2).replaceAll("\\.$", "").replace("; ", ", ");
         String whose = positions.size() == 1 ? "" : part.shortly() + ", ";
         told.computeIfAbsent(sentence.get().substring(0, colon), s -> new LinkedHashSet<>())
             .add(whose + arms);

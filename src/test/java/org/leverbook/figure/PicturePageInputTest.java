@@ -160,8 +160,7 @@ class PicturePageInputTest {
 
   @Test
   void a_page_too_high_for_a_png_says_so() {
-    String tall =
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"800\" height=\"20000\"></svg>";
+    String tall = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"800\" height=\"20000\"></svg>";
     PicturePage page = PicturePage.beside(Foreign.of(20, tall));
     assertThat(page.svgDocument()).contains("height=\"20000\"");
     assertThatThrownBy(page::pngFile)
