@@ -37,12 +37,17 @@ record PageKey(
 
   static PageKey of(List<PositionPart> parts, FigureStyle style) {
     List<Scene> scenes = parts.stream().map(PositionPart::scene).toList();
-    List<JointId> joints =
+    List<JointId> armed =
         scenes.stream()
-            .flatMap(s -> Stream.concat(s.arms().stream().map(DrawnArm::id), s.without().stream()))
+            .flatMap(scene -> scene.arms().stream().map(DrawnArm::id))
             .distinct()
             .sorted()
             .toList();
+    // Where nothing is held there are no arms, but body weight has its moments.
+    List<JointId> joints =
+        armed.isEmpty()
+            ? scenes.stream().flatMap(scene -> scene.without().stream()).distinct().sorted().toList()
+            : armed;
     Map<JointId, FigureStyle.Accent> accents = new EnumMap<>(JointId.class);
     List<FigureStyle.Accent> each = style.accents(joints);
     for (int i = 0; i < joints.size(); i++) {

@@ -5,8 +5,10 @@ import java.awt.geom.PathIterator;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Base64;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Writes a drawing as one SVG document: real text, the same characters on every machine. */
@@ -72,7 +74,10 @@ final class SvgWriter {
   }
 
   private void attributes(Map<String, String> attributes) {
-    attributes.forEach(
+    // The JDK shuffles the entries of Map.of anew in every run.
+    Map<String, String> ordered =
+        attributes instanceof LinkedHashMap ? attributes : new TreeMap<>(attributes);
+    ordered.forEach(
         (name, value) ->
             svg.append(' ').append(name).append("=\"").append(escaped(value)).append('"'));
   }
