@@ -1,8 +1,8 @@
 package org.leverbook.figure;
 
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import org.knowm.xchart.internal.chartpart.AxesChart;
@@ -46,7 +46,27 @@ record ChartPicture(
 
   @Override
   public byte[] pngFile() {
-    return RasterPainter.png(width(), height(), style, this::paint);
+    return png(RasterPainter.FINENESS);
+  }
+
+  @Override
+  public byte[] pngFile(int pixels) {
+    return png((double) pixels / width());
+  }
+
+  private byte[] png(double fineness) {
+    BufferedImage image = RasterPainter.image(width(), height(), style, fineness, this::paint);
+    return PngFile.of(image, told(), ChartWords.of(this), fineness);
+  }
+
+  @Override
+  public byte[] pdfFile() {
+    return PdfPainter.pdf(ChartInk.drawing(this), style);
+  }
+
+  @Override
+  public String description() {
+    return told() + ". " + ChartWords.of(this);
   }
 
   /** The widest row of charts. */
@@ -80,15 +100,6 @@ record ChartPicture(
     return !title.isEmpty() ? title : own == null ? "" : own;
   }
 
-  /** For readers who listen. */
-  String description() {
-    return charts.get(0).getYAxisTitle()
-        + " against "
-        + charts.get(0).getXAxisTitle()
-        + ". "
-        + String.join(" ", notes);
-  }
-
   /** Paints charts and notes in page units. */
   void paint(Graphics2D page) {
     int x = 0;
@@ -102,14 +113,13 @@ record ChartPicture(
       x += chart.getWidth();
     }
     page.setColor(Color.decode(style.ink()));
-    Font plain = new Font(Font.SANS_SERIF, Font.PLAIN, 1);
     if (!title.isEmpty()) {
-      page.setFont(plain.deriveFont(Font.BOLD, (float) style.title()));
+      page.setFont(Fonts.of(title, style.title(), true));
       page.drawString(title, (float) MARGIN, (float) (HEAD - style.title() / 2));
     }
-    page.setFont(plain.deriveFont((float) style.caption()));
     double y = bottom();
     for (String line : lines()) {
+      page.setFont(Fonts.of(line, style.caption(), false));
       y += leading();
       page.drawString(line, (float) MARGIN, (float) y);
     }

@@ -46,10 +46,7 @@ final class ChartSvg {
       context.setComment(null);
       context.setPrecision(2);
       List<String> seen = new ArrayList<>();
-      LetterGraphics page = new LetterGraphics(context, () -> texts(picture, seen));
-      Set<java.awt.Font> fonts = new LinkedHashSet<>();
-      picture.charts().forEach(chart -> fonts.addAll(fonts(chart.getStyler())));
-      page.setFonts(fonts);
+      LetterGraphics page = new LetterGraphics(context, letters(picture, seen));
       listening(picture.charts(), seen, () -> picture.paint(page));
       Element root = page.getRoot();
       dress(root, picture);
@@ -59,9 +56,15 @@ final class ChartSvg {
     }
   }
 
+  /** The letters of a picture's charts; tick labels are known as soon as they were heard. */
+  static Letters letters(ChartPicture picture, List<String> heard) {
+    Set<java.awt.Font> fonts = new LinkedHashSet<>();
+    picture.charts().forEach(chart -> fonts.addAll(fonts(chart.getStyler())));
+    return new Letters(() -> texts(picture, heard), fonts);
+  }
+
   /** Hears which tick labels XChart makes, since it tells them to nobody else. */
-  private static void listening(
-      List<AxesChart<?, ?>> charts, List<String> seen, Runnable painting) {
+  static void listening(List<AxesChart<?, ?>> charts, List<String> seen, Runnable painting) {
     if (charts.isEmpty()) {
       painting.run();
       return;
@@ -136,7 +139,7 @@ final class ChartSvg {
     paper.setAttribute("fill", picture.style().paper());
     paper.setAttribute("stroke", "none");
     root.insertBefore(paper, root.getFirstChild());
-    root.insertBefore(told(document, "desc", picture.description()), paper);
+    root.insertBefore(told(document, "desc", ChartWords.of(picture)), paper);
     root.insertBefore(told(document, "title", picture.told()), root.getFirstChild());
   }
 

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.util.List;
-import org.leverbook.display.Picture;
 import org.leverbook.study.ClaimAnswer;
 
 /**
@@ -10,21 +9,11 @@ import org.leverbook.study.ClaimAnswer;
  * @param drawing what is on the page
  * @param style with which it was laid out
  */
-record ClaimPicture(Drawing drawing, FigureStyle style) implements Picture {
+record ClaimPicture(Drawing drawing, FigureStyle style) implements Drawn {
 
   static ClaimPicture of(ClaimAnswer answer, List<?> wishes, FigureStyle style) {
     return new ClaimPicture(
         new ClaimPage(answer, !wishes.contains("shares"), style).drawing(), style);
-  }
-
-  @Override
-  public String svgDocument() {
-    return SvgWriter.write(drawing, style);
-  }
-
-  @Override
-  public byte[] pngFile() {
-    return RasterPainter.png(drawing, style);
   }
 
   @Override

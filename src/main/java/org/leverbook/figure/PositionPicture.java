@@ -1,27 +1,15 @@
 package org.leverbook.figure;
 
-import org.leverbook.display.Picture;
-
 /**
  * The picture of a position.
  *
  * @param drawing what is on the page
  * @param style with which it was laid out
  */
-record PositionPicture(Drawing drawing, FigureStyle style) implements Picture {
+record PositionPicture(Drawing drawing, FigureStyle style) implements Drawn {
 
   static PositionPicture of(Scene view, FigureStyle style) {
     return new PositionPicture(PositionPage.drawing(view, style), style);
-  }
-
-  @Override
-  public String svgDocument() {
-    return SvgWriter.write(drawing, style);
-  }
-
-  @Override
-  public byte[] pngFile() {
-    return RasterPainter.png(drawing, style);
   }
 
   @Override

@@ -49,7 +49,10 @@ final class SvgWriter {
       group.content().forEach(this::ink);
       svg.append("</g>\n");
     } else if (ink instanceof Ink.Words words) {
-      words(words);
+      words(words, "");
+    } else if (ink instanceof Ink.Upward upward) {
+      String at = number(upward.words().x()) + " " + number(upward.words().y());
+      words(upward.words(), " transform=\"rotate(-90 " + at + ")\"");
     } else if (ink instanceof Ink.Form form) {
       form(form);
     } else if (ink instanceof Ink.Photograph photo) {
@@ -74,8 +77,8 @@ final class SvgWriter {
             svg.append(' ').append(name).append("=\"").append(escaped(value)).append('"'));
   }
 
-  private void words(Ink.Words words) {
-    svg.append("<text x=\"").append(number(words.x()));
+  private void words(Ink.Words words, String turned) {
+    svg.append("<text").append(turned).append(" x=\"").append(number(words.x()));
     svg.append("\" y=\"").append(number(words.y()));
     svg.append("\" font-size=\"").append(number(words.size()));
     svg.append(words.bold() ? "\" font-weight=\"bold" : "");
