@@ -50,6 +50,16 @@ public interface Picture extends Shown {
     return text();
   }
 
+  /**
+   * The same picture, whose SVG brings its letters along, for a place that must show exactly these;
+   * an SVG as usual is written in whatever sans-serif letters its reader has. Some 50 kB more.
+   *
+   * @return the picture
+   */
+  default Picture withLetters() {
+    return this;
+  }
+
   @Override
   default Optional<String> svg() {
     return Optional.of(svgDocument());

@@ -45,6 +45,11 @@ record ChartPicture(
   }
 
   @Override
+  public Picture withLetters() {
+    return new Lettered(this);
+  }
+
+  @Override
   public byte[] pngFile() {
     return png(RasterPainter.FINENESS);
   }

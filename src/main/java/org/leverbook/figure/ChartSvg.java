@@ -22,6 +22,7 @@ import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.HeatMapStyler;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /**
  * A chart as SVG.
@@ -139,12 +140,27 @@ final class ChartSvg {
     paper.setAttribute("fill", picture.style().paper());
     paper.setAttribute("stroke", "none");
     root.insertBefore(paper, root.getFirstChild());
-    root.insertBefore(told(document, "desc", ChartWords.of(picture)), paper);
-    root.insertBefore(told(document, "title", picture.told()), root.getFirstChild());
+    String description = ChartWords.of(picture);
+    String key = Told.key(picture.told(), description);
+    root.setAttribute("aria-labelledby", "t" + key + " d" + key);
+    root.insertBefore(told(document, "desc", "d" + key, description), paper);
+    root.insertBefore(told(document, "title", "t" + key, picture.told()), root.getFirstChild());
+    oneFamily(root.getFirstChild());
   }
 
-  private static Element told(Document document, String name, String text) {
+  /** The root names the fonts for all of it, so that every viewer finds one it has. */
+  private static void oneFamily(Node first) {
+    for (Node node = first; node != null; node = node.getNextSibling()) {
+      if (node instanceof Element element) {
+        element.removeAttribute("font-family");
+        oneFamily(element.getFirstChild());
+      }
+    }
+  }
+
+  private static Element told(Document document, String name, String id, String text) {
     Element element = document.createElementNS(SVG, name);
+    element.setAttribute("id", id);
     element.appendChild(document.createTextNode(text));
     return element;
   }

@@ -25,6 +25,11 @@ interface Drawn extends Picture {
   }
 
   @Override
+  default Picture withLetters() {
+    return new Lettered(this);
+  }
+
+  @Override
   default byte[] pngFile() {
     return RasterPainter.png(drawing(), style(), RasterPainter.FINENESS);
   }

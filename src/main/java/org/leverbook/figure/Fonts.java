@@ -142,9 +142,10 @@ final class Fonts {
 
   private static void make() {
     try {
+      // The face is bold already; called so, its texts are marked bold in an SVG.
       Font heavy =
           Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(file(true)))
-              .deriveFont(Font.PLAIN);
+              .deriveFont(Font.BOLD);
       Font light = Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(file(false)));
       write(heavy);
       write(light);

@@ -36,6 +36,8 @@ final class InkGraphics extends AbstractGraphics2D {
   private static final Graphics2D SCREEN =
       new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
 
+  private static final double SEAM = 0.3;
+
   private final List<Ink> ink;
   private final Letters letters;
 
@@ -74,8 +76,15 @@ final class InkGraphics extends AbstractGraphics2D {
     if (words.isPresent()) {
       ink.add(words.get());
     } else {
-      filled(getTransform().createTransformedShape(shape));
+      filled(onPage(shape));
     }
+  }
+
+  /** A rectangle stays one, so that it is known as a field of a map, or a bar. */
+  private Shape onPage(Shape shape) {
+    Shape onPage = getTransform().createTransformedShape(shape);
+    boolean level = getTransform().getShearX() == 0 && getTransform().getShearY() == 0;
+    return level && shape instanceof Rectangle2D ? onPage.getBounds2D() : onPage;
   }
 
   @Override
@@ -120,7 +129,10 @@ final class InkGraphics extends AbstractGraphics2D {
       left = area;
     }
     if (!left.getPathIterator(null).isDone() && opacity() > 0) {
-      ink.add(new Ink.Form(left, colour(), opacity(), null));
+      // Fields that touch would show a seam of paper between them.
+      boolean field = left instanceof Rectangle2D || onPage instanceof Rectangle2D;
+      Ink.Pen seam = field && opacity() == 1 ? Ink.Pen.solid(colour(), SEAM) : null;
+      ink.add(new Ink.Form(left, colour(), opacity(), seam));
     }
   }
 
@@ -154,10 +166,9 @@ final class InkGraphics extends AbstractGraphics2D {
       return Optional.empty();
     }
     Point2D at = place.transform(new Point2D.Double(x, y), null);
-    // Our bold face is a font of its own, which Java calls plain.
-    boolean bold = font.isBold() || font.getFontName(Locale.ROOT).endsWith("Bold");
     Ink.Words words =
-        new Ink.Words(text, at.getX(), at.getY(), scale * font.getSize2D(), bold, colour(), false);
+        new Ink.Words(
+            text, at.getX(), at.getY(), scale * font.getSize2D(), font.isBold(), colour(), false);
     return Optional.of(upright ? new Ink.Upward(words) : words);
   }
 

@@ -30,10 +30,18 @@ final class SvgWriter {
     String height = number(drawing.height());
     svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(width);
     svg.append("\" height=\"").append(height).append("\" viewBox=\"0 0 ");
-    svg.append(width).append(' ').append(height).append("\" role=\"img\" font-family=\"");
+    svg.append(width).append(' ').append(height).append("\" role=\"img\"");
+    String key = Told.key(drawing.title(), drawing.description());
+    svg.append(" aria-labelledby=\"t").append(key).append(" d").append(key);
+    svg.append("\" font-family=\"");
     svg.append(escaped(style.fonts())).append('"');
     attributes(drawing.attributes());
-    svg.append(">\n<title>").append(escaped(drawing.title())).append("</title>\n<desc>");
+    svg.append(">\n<title id=\"t")
+        .append(key)
+        .append("\">")
+        .append(escaped(drawing.title()))
+        .append("</title>\n<desc id=\"d");
+    svg.append(key).append("\">");
     svg.append(escaped(drawing.description())).append("</desc>\n<rect width=\"").append(width);
     svg.append("\" height=\"").append(height);
     svg.append("\" fill=\"").append(style.paper()).append("\"/>\n");
