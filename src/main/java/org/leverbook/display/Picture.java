@@ -56,7 +56,7 @@ public interface Picture extends Shown {
    *
    * @return the picture
    */
-  default Picture withLetters() {
+  default Picture lettersInside() {
     return this;
   }
 

@@ -26,6 +26,9 @@ final class PictureName {
    * @throws Refused if it asks for something else
    */
   static String ending(String name) {
+    if (name.strip().replaceFirst("\\.[A-Za-z0-9]*$", "").isEmpty() || name.endsWith("/")) {
+      throw new Refused("A picture needs a file name, such as save(\"start.svg\").");
+    }
     Matcher found = ENDING.matcher(name);
     if (!found.matches()) {
       return "";

@@ -45,7 +45,7 @@ record ChartPicture(
   }
 
   @Override
-  public Picture withLetters() {
+  public Picture lettersInside() {
     return new Lettered(this);
   }
 
@@ -113,14 +113,15 @@ record ChartPicture(
       x = i % across == 0 ? 0 : x;
       Graphics2D part = (Graphics2D) page.create();
       part.translate(x, head() + i / across * chart.getHeight());
-      chart.paint(part, chart.getWidth(), chart.getHeight());
+      ChartNames.during(chart, () -> chart.paint(part, chart.getWidth(), chart.getHeight()));
       part.dispose();
       x += chart.getWidth();
     }
     page.setColor(Color.decode(style.ink()));
     if (!title.isEmpty()) {
       page.setFont(Fonts.of(title, style.title(), true));
-      page.drawString(title, (float) MARGIN, (float) (HEAD - style.title() / 2));
+      String shown = TextWidths.shortened(title, style.title(), true, width() - 2 * MARGIN);
+      page.drawString(shown, (float) MARGIN, (float) (HEAD - style.title() / 2));
     }
     double y = bottom();
     for (String line : lines()) {

@@ -25,7 +25,7 @@ interface Drawn extends Picture {
   }
 
   @Override
-  default Picture withLetters() {
+  default Picture lettersInside() {
     return new Lettered(this);
   }
 

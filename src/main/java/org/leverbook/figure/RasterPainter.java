@@ -36,14 +36,19 @@ final class RasterPainter {
   }
 
   static byte[] png(Drawing drawing, FigureStyle style, double fineness) {
-    BufferedImage image =
-        image(
-            drawing.width(),
-            drawing.height(),
-            style,
-            fineness,
-            page -> drawing.content().forEach(new RasterPainter(page, style)::ink));
+    BufferedImage image = image(drawing, style, fineness);
     return PngFile.of(image, drawing.title(), drawing.description(), fineness);
+  }
+
+  /** Paints a drawing without its background, in page units. */
+  static void paint(Graphics2D page, Drawing drawing, FigureStyle style) {
+    drawing.content().forEach(new RasterPainter(page, style)::ink);
+  }
+
+  /** A drawing as an image of so many pixels for one page unit. */
+  static BufferedImage image(Drawing drawing, FigureStyle style, double fineness) {
+    return image(
+        drawing.width(), drawing.height(), style, fineness, page -> paint(page, drawing, style));
   }
 
   /**
@@ -77,6 +82,9 @@ final class RasterPainter {
               RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
           page.setRenderingHint(
               RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+          // Whole pixels for each letter would make lines longer than they were measured to be.
+          page.setRenderingHint(
+              RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
           page.setColor(Color.decode(style.paper()));
           page.fillRect(0, 0, image.getWidth(), image.getHeight());
           page.scale(fineness, fineness);
