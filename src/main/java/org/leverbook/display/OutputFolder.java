@@ -118,7 +118,7 @@ public final class OutputFolder {
           "Could not write "
               + target
               + ": "
-              + WriteTrouble.of(e, parent)
+              + WriteTrouble.of(e, target.toAbsolutePath())
               + " Nothing was changed there.",
           e);
     } catch (RuntimeException | Error e) {

@@ -2,10 +2,10 @@ package org.leverbook.display;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** Why a file could not be written, in words that say what to change. */
 final class WriteTrouble {
@@ -16,15 +16,16 @@ final class WriteTrouble {
    * The reason.
    *
    * @param trouble what the system said
-   * @param folder where the file was to be
+   * @param target the file, with its whole path
    * @return a sentence, sometimes two
    */
-  static String of(IOException trouble, Path folder) {
+  static String of(IOException trouble, Path target) {
+    Path folder = target.getParent();
     Path file = aboveThatIsNoFolder(folder);
     if (file != null) {
       return file + " is a file, not a folder; choose another place.";
     }
-    if (trouble instanceof DirectoryNotEmptyException) {
+    if (Files.isDirectory(target)) {
       return "there is a folder of this name; choose another name.";
     }
     if (!Files.isDirectory(folder)) {
@@ -41,7 +42,7 @@ final class WriteTrouble {
         trouble instanceof FileSystemException system && system.getReason() != null
             ? system.getReason()
             : String.valueOf(trouble.getMessage());
-    if (reason.toLowerCase(java.util.Locale.ROOT).contains("name too long")) {
+    if (reason.toLowerCase(Locale.ROOT).contains("name too long")) {
       return "the name is too long for this disk; choose a shorter one.";
     }
     return "the disk said \"" + reason + "\".";

@@ -1,7 +1,12 @@
 package org.leverbook.figure;
 
+import java.awt.Font;
+import java.awt.font.FontRenderContext;
+import java.awt.font.TextLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.knowm.xchart.internal.series.Series;
 import org.knowm.xchart.style.AxesChartStyler;
@@ -18,6 +23,10 @@ final class ChartNames {
   private static final double UPRIGHT = 0.72;
 
   private static final double LEGEND = 0.3;
+
+  private static final Pattern UNIT = Pattern.compile(" \\([^()]{1,12}\\)$");
+
+  private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
 
   private ChartNames() {}
 
@@ -36,29 +45,51 @@ final class ChartNames {
     double width = chart.getWidth();
     String title = chart.getTitle();
     if (title != null) {
-      double size = styler.getChartTitleFont().getSize2D();
-      chart.setTitle(TextWidths.shortened(title, size, true, TITLE * width));
+      chart.setTitle(shortened(title, styler.getChartTitleFont(), TITLE * width));
       back.add(() -> chart.setTitle(title));
     }
-    double size = styler.getAxisTitleFont().getSize2D();
     String across = chart.getXAxisTitle();
     if (across != null) {
-      chart.setXAxisTitle(TextWidths.shortened(across, size, false, TITLE * width));
+      chart.setXAxisTitle(shortened(across, styler.getAxisTitleFont(), TITLE * width));
       back.add(() -> chart.setXAxisTitle(across));
     }
     String upright = chart.getYAxisTitle();
     if (upright != null) {
       double room = UPRIGHT * chart.getHeight();
-      chart.setYAxisTitle(TextWidths.shortened(upright, size, false, room));
+      chart.setYAxisTitle(shortened(upright, styler.getAxisTitleFont(), room));
       back.add(() -> chart.setYAxisTitle(upright));
     }
-    double legend = styler.getLegendFont().getSize2D();
     for (Series series : chart.getSeriesCollection()) {
       String label = series.getLabel();
       if (label != null) {
-        series.setLabel(TextWidths.shortened(label, legend, false, LEGEND * width));
+        series.setLabel(shortened(label, styler.getLegendFont(), LEGEND * width));
         back.add(() -> series.setLabel(label));
       }
     }
+  }
+
+  /** A text that fits, measured in its font; a unit at its end stays. */
+  static String shortened(String text, Font font, double room) {
+    if (width(text, font) <= room) {
+      return text;
+    }
+    Matcher unit = UNIT.matcher(text);
+    String end = "…" + (unit.find() ? unit.group() : "");
+    int low = 0;
+    int high = text.length() - end.length() + 1;
+    while (low < high) {
+      int middle = (low + high + 1) / 2;
+      if (width(text.substring(0, middle) + end, font) <= room) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    boolean split = low > 0 && Character.isHighSurrogate(text.charAt(low - 1));
+    return text.substring(0, split ? low - 1 : low).stripTrailing() + end;
+  }
+
+  private static double width(String text, Font font) {
+    return text.isBlank() ? 0 : new TextLayout(text, font, EXACT).getAdvance();
   }
 }

@@ -120,7 +120,7 @@ record ChartPicture(
     page.setColor(Color.decode(style.ink()));
     if (!title.isEmpty()) {
       page.setFont(Fonts.of(title, style.title(), true));
-      String shown = TextWidths.shortened(title, style.title(), true, width() - 2 * MARGIN);
+      String shown = ChartNames.shortened(title, page.getFont(), width() - 1.5 * MARGIN);
       page.drawString(shown, (float) MARGIN, (float) (HEAD - style.title() / 2));
     }
     double y = bottom();
