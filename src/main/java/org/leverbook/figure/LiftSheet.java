@@ -3,8 +3,8 @@ package org.leverbook.figure;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -29,11 +29,11 @@ import org.leverbook.study.Comparison.Row;
 final class LiftSheet {
 
   private static final double MARGIN = 28;
-  private static final double PANEL = 176;
+  private static final double PANEL = 264;
   private static final double BETWEEN = 8;
 
   /** Start and finish of so many lifts in a row. */
-  private static final int LIFTS_ACROSS = 4;
+  private static final int LIFTS_ACROSS = 3;
 
   private static final int ACROSS = 2 * LIFTS_ACROSS;
   private static final double WIDTH = 2 * MARGIN + ACROSS * PANEL + (ACROSS - 1) * BETWEEN;
@@ -87,15 +87,23 @@ final class LiftSheet {
     told.add(name + (numbers.isBlank() ? "" : ": " + numbers.strip()));
   }
 
-  /** The greatest of the arms that are drawn. */
+  /** The greatest of the arms that are drawn; with nothing held, of the usual joints. */
   private List<String> moments(Position position, List<JointId> joints) {
-    List<DrawnArm> arms = Scene.of(position, joints).arms();
-    arms.forEach(arm -> drawn.add(arm.id()));
-    return arms.stream()
-        .filter(arm -> arm.newtonMetres() >= 0.5)
-        .sorted(Comparator.comparingDouble(DrawnArm::newtonMetres).reversed())
+    Map<String, Double> all = new LinkedHashMap<>();
+    for (DrawnArm arm : Scene.of(position, joints).arms()) {
+      drawn.add(arm.id());
+      all.merge(arm.id().word(), arm.newtonMetres(), Math::max);
+    }
+    if (all.isEmpty()) {
+      Plots.usual().stream()
+          .filter(j -> j.sides().stream().allMatch(side -> position.knows(j, side)))
+          .forEach(j -> all.put(j.word(), position.moment(j).size()));
+    }
+    return all.entrySet().stream()
+        .filter(entry -> entry.getValue() >= 0.5)
+        .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
         .limit(MOMENTS)
-        .map(arm -> String.format(Locale.ROOT, "%s %.0f N·m", arm.id().word(), arm.newtonMetres()))
+        .map(entry -> String.format(Locale.ROOT, "%s %.0f N·m", entry.getKey(), entry.getValue()))
         .toList();
   }
 
@@ -158,8 +166,8 @@ final class LiftSheet {
     List<String> sentences =
         List.of(
             "All to one scale. The dashed line is the line of force; arms run from the joint square"
-                + " onto it. Above each: the greatest moments of these arms, of a paired joint on one"
-                + " side.",
+                + " onto it. Where nothing is held it is that of the body's own weight, without arms."
+                + " Above each: the two greatest moments, of a paired joint on one side.",
             Caution.TEXT);
     for (String sentence : sentences) {
       y = lines(sentence, y, style.ink()) + 0.3 * style.caption();
