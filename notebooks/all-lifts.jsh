@@ -13,3 +13,6 @@ lifts.save()
 
 // One row a lift: settings, source of the posture, held or not, balance.
 lifts.table().save("lifts.csv")
+
+// All on one sheet, start beside finish.
+lifts.picture().save("all-lifts.pdf")

@@ -114,7 +114,13 @@ public final class OutputFolder {
       return target;
     } catch (IOException e) {
       discard(draft);
-      throw new Refused("Could not write " + target + ": " + e + ". Nothing was changed there.", e);
+      throw new Refused(
+          "Could not write "
+              + target
+              + ": "
+              + WriteTrouble.of(e, target.toAbsolutePath())
+              + " Nothing was changed there.",
+          e);
     } catch (RuntimeException | Error e) {
       discard(draft);
       throw e;

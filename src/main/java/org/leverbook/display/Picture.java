@@ -1,11 +1,10 @@
 package org.leverbook.display;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.leverbook.quantity.Refused;
 
-/** A value that is a picture: an SVG document and the same picture as PNG. */
+/** A value that is a picture: the same one as SVG, PNG and PDF. */
 public interface Picture extends Shown {
 
   /**
@@ -35,6 +34,45 @@ public interface Picture extends Shown {
             + " style(slide()) first, then make it anew.");
   }
 
+  /**
+   * The picture as one PNG file of a given width.
+   *
+   * @param pixels how many across
+   * @return the bytes of the file
+   */
+  default byte[] pngFile(int pixels) {
+    throw new Refused("This picture has one size only; save it without a number of pixels.");
+  }
+
+  /**
+   * The picture as one PDF page; lines stay lines, and text stays text.
+   *
+   * @return the bytes of the file
+   */
+  default byte[] pdfFile() {
+    throw new Refused("This picture is saved as .svg or .png, not as .pdf.");
+  }
+
+  /**
+   * What is to be seen, in words and numbers: the text to set in place of the picture, for readers
+   * who listen.
+   *
+   * @return a sentence or more
+   */
+  default String description() {
+    return text();
+  }
+
+  /**
+   * The same picture, whose SVG brings its letters along, for a place that must show exactly these;
+   * an SVG as usual is written in whatever sans-serif letters its reader has. Some 50 kB more.
+   *
+   * @return the picture
+   */
+  default Picture lettersInside() {
+    return this;
+  }
+
   @Override
   default Optional<String> svg() {
     return Optional.of(svgDocument());
@@ -48,25 +86,37 @@ public interface Picture extends Shown {
   /**
    * Saves the picture.
    *
-   * @param name {@code "start.svg"}, {@code "start.png"}, or {@code "start"} for both
+   * @param name {@code "start.svg"}, {@code "start.png"}, {@code "start.pdf"}, or {@code "start"}
+   *     for SVG and PNG
    * @return what was written
    * @throws Refused if the name has another ending, or the disk says no
    */
   default Saved save(String name) {
-    List<java.nio.file.Path> files = new ArrayList<>();
-    if (name.endsWith(".svg")) {
-      files.add(OutputFolder.write(name, svgDocument()));
-    } else if (name.endsWith(".png")) {
-      files.add(OutputFolder.write(name, pngFile()));
-    } else if (name.matches(".*\\.[A-Za-z]{1,4}")) {
-      throw new Refused(
-          "A picture is saved as .svg or .png, not as \""
-              + name
-              + "\"; a name without an ending saves both.");
-    } else {
-      files.add(OutputFolder.write(name + ".svg", svgDocument()));
-      files.add(OutputFolder.write(name + ".png", pngFile()));
-    }
-    return new Saved(files);
+    return switch (PictureName.ending(name)) {
+      case "svg" -> new Saved(List.of(OutputFolder.write(name, svgDocument())));
+      case "png" -> new Saved(List.of(OutputFolder.write(name, pngFile())));
+      case "pdf" -> new Saved(List.of(OutputFolder.write(name, pdfFile())));
+      default -> {
+        byte[] png = pngFile();
+        yield new Saved(
+            List.of(
+                OutputFolder.write(name + ".svg", svgDocument()),
+                OutputFolder.write(name + ".png", png)));
+      }
+    };
+  }
+
+  /**
+   * Saves the picture as a PNG of a given width, as a slide or a web page may ask. {@code
+   * picture.save("start.png", 1600)} works; 10 pixels are refused, since nothing could be read.
+   *
+   * @param name as in {@code "start.png"}
+   * @param pixels how many across, 400 to 10,000
+   * @return what was written
+   * @throws Refused if the name ends otherwise, the width is outside, or the disk says no
+   */
+  default Saved save(String name, int pixels) {
+    String file = PictureName.png(name, pixels);
+    return new Saved(List.of(OutputFolder.write(file, pngFile(pixels))));
   }
 }

@@ -1,8 +1,8 @@
 package org.leverbook.figure;
 
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -72,8 +72,33 @@ record ChartPicture(
   }
 
   @Override
+  public Picture lettersInside() {
+    return new Lettered(this);
+  }
+
+  @Override
   public byte[] pngFile() {
-    return RasterPainter.png(width(), height(), style, this::paint);
+    return png(RasterPainter.FINENESS);
+  }
+
+  @Override
+  public byte[] pngFile(int pixels) {
+    return png((double) pixels / width());
+  }
+
+  private byte[] png(double fineness) {
+    BufferedImage image = RasterPainter.image(width(), height(), style, fineness, this::paint);
+    return PngFile.of(image, told(), ChartWords.of(this), fineness);
+  }
+
+  @Override
+  public byte[] pdfFile() {
+    return PdfPainter.pdf(ChartInk.drawing(this), style);
+  }
+
+  @Override
+  public String description() {
+    return told() + ". " + ChartWords.of(this);
   }
 
   /** The widest row of charts. */
@@ -107,15 +132,6 @@ record ChartPicture(
     return !title.isEmpty() ? title : own == null ? "" : own;
   }
 
-  /** For readers who listen. */
-  String description() {
-    return charts.get(0).getYAxisTitle()
-        + " against "
-        + charts.get(0).getXAxisTitle()
-        + ". "
-        + String.join(" ", notes);
-  }
-
   /** Paints charts and notes in page units. */
   void paint(Graphics2D page) {
     int x = 0;
@@ -124,19 +140,19 @@ record ChartPicture(
       x = i % across == 0 ? 0 : x;
       Graphics2D part = (Graphics2D) page.create();
       part.translate(x, head() + i / across * chart.getHeight());
-      chart.paint(part, chart.getWidth(), chart.getHeight());
+      ChartNames.during(chart, () -> chart.paint(part, chart.getWidth(), chart.getHeight()));
       part.dispose();
       x += chart.getWidth();
     }
     page.setColor(Color.decode(style.ink()));
-    Font plain = new Font(Font.SANS_SERIF, Font.PLAIN, 1);
     if (!title.isEmpty()) {
-      page.setFont(plain.deriveFont(Font.BOLD, (float) style.title()));
-      page.drawString(title, (float) MARGIN, (float) (HEAD - style.title() / 2));
+      page.setFont(Fonts.of(title, style.title(), true));
+      String shown = ChartNames.shortened(title, page.getFont(), width() - 1.5 * MARGIN);
+      page.drawString(shown, (float) MARGIN, (float) (HEAD - style.title() / 2));
     }
-    page.setFont(plain.deriveFont((float) style.caption()));
     double y = bottom();
     for (String line : lines()) {
+      page.setFont(Fonts.of(line, style.caption(), false));
       y += leading();
       page.drawString(line, (float) MARGIN, (float) y);
     }

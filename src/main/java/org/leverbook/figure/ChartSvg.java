@@ -23,6 +23,7 @@ import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.HeatMapStyler;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /**
  * A chart as SVG.
@@ -47,10 +48,7 @@ final class ChartSvg {
       context.setComment(null);
       context.setPrecision(2);
       List<String> seen = new ArrayList<>();
-      LetterGraphics page = new LetterGraphics(context, () -> texts(picture, seen));
-      Set<java.awt.Font> fonts = new LinkedHashSet<>();
-      picture.charts().forEach(chart -> fonts.addAll(fonts(chart.getStyler())));
-      page.setFonts(fonts);
+      LetterGraphics page = new LetterGraphics(context, letters(picture, seen));
       listening(picture.charts(), seen, () -> picture.paint(page));
       Element root = page.getRoot();
       dress(root, picture);
@@ -60,9 +58,15 @@ final class ChartSvg {
     }
   }
 
+  /** The letters of a picture's charts; tick labels are known as soon as they were heard. */
+  static Letters letters(ChartPicture picture, List<String> heard) {
+    Set<java.awt.Font> fonts = new LinkedHashSet<>();
+    picture.charts().forEach(chart -> fonts.addAll(fonts(chart.getStyler())));
+    return new Letters(() -> texts(picture, heard), fonts);
+  }
+
   /** Hears which tick labels XChart makes, since it tells them to nobody else. */
-  private static void listening(
-      List<AxesChart<?, ?>> charts, List<String> seen, Runnable painting) {
+  static void listening(List<AxesChart<?, ?>> charts, List<String> seen, Runnable painting) {
     if (charts.isEmpty()) {
       painting.run();
       return;
@@ -141,12 +145,27 @@ final class ChartSvg {
     paper.setAttribute("fill", picture.style().paper());
     paper.setAttribute("stroke", "none");
     root.insertBefore(paper, root.getFirstChild());
-    root.insertBefore(told(document, "desc", picture.description()), paper);
-    root.insertBefore(told(document, "title", picture.told()), root.getFirstChild());
+    String description = ChartWords.of(picture);
+    String key = Told.key(picture.told(), description);
+    root.setAttribute("aria-labelledby", "t" + key + " d" + key);
+    root.insertBefore(told(document, "desc", "d" + key, description), paper);
+    root.insertBefore(told(document, "title", "t" + key, picture.told()), root.getFirstChild());
+    oneFamily(root.getFirstChild());
   }
 
-  private static Element told(Document document, String name, String text) {
+  /** The root names the fonts for all of it, so that every viewer finds one it has. */
+  private static void oneFamily(Node first) {
+    for (Node node = first; node != null; node = node.getNextSibling()) {
+      if (node instanceof Element element) {
+        element.removeAttribute("font-family");
+        oneFamily(element.getFirstChild());
+      }
+    }
+  }
+
+  private static Element told(Document document, String name, String id, String text) {
     Element element = document.createElementNS(SVG, name);
+    element.setAttribute("id", id);
     element.appendChild(document.createTextNode(text));
     return element;
   }

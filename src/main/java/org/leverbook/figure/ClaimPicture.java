@@ -30,16 +30,6 @@ record ClaimPicture(Drawing drawing, FigureStyle style, Function<FigureStyle, Pi
   }
 
   @Override
-  public String svgDocument() {
-    return SvgWriter.write(drawing, style);
-  }
-
-  @Override
-  public byte[] pngFile() {
-    return RasterPainter.png(drawing, style);
-  }
-
-  @Override
   public String text() {
     return "picture: " + drawing.title() + "; save it with .save(\"claim\")";
   }

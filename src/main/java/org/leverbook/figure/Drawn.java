@@ -2,14 +2,50 @@ package org.leverbook.figure;
 
 import org.leverbook.display.Picture;
 
-/**
- * A picture that is a drawing of ours, so that it can be taken apart and laid onto another page.
- */
+/** A picture that is a drawing: one content, whatever the file. */
 interface Drawn extends Picture {
 
-  /** What is on it. */
+  /**
+   * What is on the page.
+   *
+   * @return the drawing
+   */
   Drawing drawing();
 
-  /** With which it was laid out. */
+  /**
+   * With what it was laid out.
+   *
+   * @return the style
+   */
   FigureStyle style();
+
+  @Override
+  default String svgDocument() {
+    return SvgWriter.write(drawing(), style());
+  }
+
+  @Override
+  default Picture lettersInside() {
+    return new Lettered(this);
+  }
+
+  @Override
+  default byte[] pngFile() {
+    return RasterPainter.png(drawing(), style(), RasterPainter.FINENESS);
+  }
+
+  @Override
+  default byte[] pngFile(int pixels) {
+    return RasterPainter.png(drawing(), style(), pixels / drawing().width());
+  }
+
+  @Override
+  default byte[] pdfFile() {
+    return PdfPainter.pdf(drawing(), style());
+  }
+
+  @Override
+  default String description() {
+    return drawing().title() + ". " + drawing().description();
+  }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
+import org.leverbook.lift.Library;
 import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
 import org.leverbook.study.ClaimAnswer;
@@ -17,7 +18,10 @@ import org.leverbook.study.Sweep;
 import org.leverbook.study.TradeOff;
 import org.leverbook.study.WayComparison;
 
-/** Draws positions, sweeps, grids, comparisons, searches, and answers to claims and doubts. */
+/**
+ * Draws positions, sheets of lifts, sweeps, grids, comparisons, searches, and answers to claims and
+ * doubts.
+ */
 public final class FigureIllustrator implements Illustrator {
 
   @Override
@@ -40,6 +44,9 @@ public final class FigureIllustrator implements Illustrator {
     if (subject instanceof Position position) {
       Scene view = Scene.of(position, joints.isEmpty() ? Scene.usual(position) : joints);
       return Optional.of(PositionPicture.of(view, style));
+    }
+    if (subject instanceof Library library) {
+      return Optional.of(LiftSheet.picture(library, FigureStyle.current()));
     }
     if (subject instanceof Fit fit) {
       return Optional.of(PhotoPage.picture(fit, joints, style));

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.awt.Color;
-import java.awt.Font;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
@@ -102,7 +101,7 @@ final class HeatMaps {
           HeatMapStyler styler = made[0].getStyler();
           styler.setLegendVisible(withScale);
           styler.setXAxisMaxLabelCount(MOST_IN_SMALL);
-          styler.setChartTitleFont(styler.getAxisTitleFont().deriveFont(Font.BOLD));
+          styler.setChartTitleFont(Fonts.bold(styler.getAxisTitleFont().getSize2D()));
         });
     return made[0];
   }
@@ -166,8 +165,7 @@ final class HeatMaps {
     // Without borders thin gaps shine between the fields; numbers profit from them.
     styler.setDrawBorder(!numbered);
     styler.setShowValue(numbered);
-    styler.setValueFont(
-        new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont((float) (style.caption() - 1)));
+    styler.setValueFont(Fonts.plain(style.caption() - 1));
     styler.setValueFontColor(Color.decode(style.ink()));
   }
 

@@ -60,6 +60,13 @@ sealed interface Ink {
       implements Ink {}
 
   /**
+   * A line of text that runs upward from its place.
+   *
+   * @param words the text, its place where it begins
+   */
+  record Upward(Words words) implements Ink {}
+
+  /**
    * A photo.
    *
    * @param pixels its pixels

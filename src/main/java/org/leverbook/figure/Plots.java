@@ -198,12 +198,12 @@ public final class Plots {
   static void styled(AxesChartStyler styler, FigureStyle style) {
     Color paper = Color.decode(style.paper());
     Color ink = Color.decode(style.ink());
-    Font plain = new Font(Font.SANS_SERIF, Font.PLAIN, 12).deriveFont((float) style.caption());
+    Font plain = Fonts.plain(style.caption());
     styler.setLocale(Locale.ROOT);
     styler.setChartBackgroundColor(paper).setChartFontColor(ink);
     styler.setChartTitleBoxVisible(false);
     styler.setChartTitlePadding(12);
-    styler.setChartTitleFont(plain.deriveFont(Font.BOLD, (float) style.title()));
+    styler.setChartTitleFont(Fonts.bold(style.title()));
     styler.setLegendFont(plain.deriveFont((float) style.label()));
     styler.setLegendPosition(Styler.LegendPosition.OutsideE);
     styler.setLegendBorderColor(paper).setLegendBackgroundColor(paper);

@@ -87,8 +87,18 @@ final class PositionPage {
     return fits ? whole : style.say(Caption.name(view));
   }
 
+  /** What stands in large letters: a name that is too long for them is whole only below. */
+  private String shown() {
+    double room = WIDTH - 2 * MARGIN;
+    double size = TextWidths.fitting(head(), style.title(), room);
+    return TextWidths.shortened(head(), size, true, room);
+  }
+
   private List<String> headLines() {
     List<String> lines = new ArrayList<>();
+    if (!shown().equals(head())) {
+      lines.addAll(TextWidths.wrapped(head(), style.caption(), WIDTH - 2 * MARGIN));
+    }
     if (!head().equals(style.say(Caption.title(view)))) {
       String held = style.say(Caption.capital(Caption.held(view)));
       lines.addAll(TextWidths.wrapped(held, style.caption(), WIDTH - 2 * MARGIN));
@@ -100,11 +110,9 @@ final class PositionPage {
 
   private void heading() {
     double y = MARGIN + style.title();
-    double size = style.title();
     double room = WIDTH - 2 * MARGIN;
-    double needed = TextWidths.of(head(), size, true);
-    size = needed > room ? size * room / needed : size;
-    ink.add(new Words(head(), MARGIN, y, size, true, style.ink(), false));
+    double size = TextWidths.fitting(head(), style.title(), room);
+    ink.add(new Words(shown(), MARGIN, y, size, true, style.ink(), false));
     y += 0.35 * style.title();
     for (String line : headLines()) {
       y += 1.35 * style.caption();

@@ -32,16 +32,6 @@ record PositionPicture(
   }
 
   @Override
-  public String svgDocument() {
-    return SvgWriter.write(drawing, style);
-  }
-
-  @Override
-  public byte[] pngFile() {
-    return RasterPainter.png(drawing, style);
-  }
-
-  @Override
   public String text() {
     return "picture: " + drawing.title() + "; save it with .save(\"start\")";
   }

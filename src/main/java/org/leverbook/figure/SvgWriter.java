@@ -33,10 +33,18 @@ final class SvgWriter {
     String height = number(drawing.height());
     svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(width);
     svg.append("\" height=\"").append(height).append("\" viewBox=\"0 0 ");
-    svg.append(width).append(' ').append(height).append("\" role=\"img\" font-family=\"");
+    svg.append(width).append(' ').append(height).append("\" role=\"img\"");
+    String key = Told.key(drawing.title(), drawing.description());
+    svg.append(" aria-labelledby=\"t").append(key).append(" d").append(key);
+    svg.append("\" font-family=\"");
     svg.append(escaped(style.fonts())).append('"');
     attributes(drawing.attributes());
-    svg.append(">\n<title>").append(escaped(drawing.title())).append("</title>\n<desc>");
+    svg.append(">\n<title id=\"t")
+        .append(key)
+        .append("\">")
+        .append(escaped(drawing.title()))
+        .append("</title>\n<desc id=\"d");
+    svg.append(key).append("\">");
     svg.append(escaped(drawing.description())).append("</desc>\n<rect width=\"").append(width);
     svg.append("\" height=\"").append(height);
     svg.append("\" fill=\"").append(style.paper()).append("\"/>\n");
@@ -52,7 +60,10 @@ final class SvgWriter {
       group.content().forEach(this::ink);
       svg.append("</g>\n");
     } else if (ink instanceof Ink.Words words) {
-      words(words);
+      words(words, "");
+    } else if (ink instanceof Ink.Upward upward) {
+      String at = number(upward.words().x()) + " " + number(upward.words().y());
+      words(upward.words(), " transform=\"rotate(-90 " + at + ")\"");
     } else if (ink instanceof Ink.Form form) {
       form(form);
     } else if (ink instanceof Ink.Photograph photo) {
@@ -82,8 +93,8 @@ final class SvgWriter {
             svg.append(' ').append(name).append("=\"").append(escaped(value)).append('"'));
   }
 
-  private void words(Ink.Words words) {
-    svg.append("<text x=\"").append(number(words.x()));
+  private void words(Ink.Words words, String turned) {
+    svg.append("<text").append(turned).append(" x=\"").append(number(words.x()));
     svg.append("\" y=\"").append(number(words.y()));
     svg.append("\" font-size=\"").append(number(words.size()));
     svg.append(words.bold() ? "\" font-weight=\"bold" : "");

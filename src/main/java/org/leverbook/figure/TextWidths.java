@@ -90,6 +90,46 @@ final class TextWidths {
     return lines;
   }
 
+  /**
+   * A line that fits: whole, or its beginning and three dots.
+   *
+   * @param text what it says
+   * @param size of the font
+   * @param bold whether bold
+   * @param room for it, in the unit of the size
+   * @return the text or what fits of it
+   */
+  static String shortened(String text, double size, boolean bold, double room) {
+    if (of(text, size, bold) <= room) {
+      return text;
+    }
+    double left = room - of("…", size, bold);
+    int cut = 0;
+    while (cut < text.length()) {
+      int next = text.offsetByCodePoints(cut, 1);
+      if (of(text.substring(0, next), size, bold) > left) {
+        break;
+      }
+      cut = next;
+    }
+    return text.substring(0, cut).stripTrailing() + "…";
+  }
+
+  /**
+   * The size in which a title fits on its line, but never less than two thirds: then it is to be
+   * shortened.
+   *
+   * @param title what it says, bold
+   * @param size as it should be
+   * @param room for it, in the unit of the size
+   * @return the size
+   */
+  static double fitting(String title, double size, double room) {
+    double needed = of(title, size, true);
+    // A hair less, so that rounding never makes it too long for its own size.
+    return needed <= room ? size : size * Math.max(2.0 / 3, 0.999 * room / needed);
+  }
+
   private static int longestThatFits(String word, double size, double room) {
     int cut = word.offsetByCodePoints(0, 1);
     while (cut < word.length()) {

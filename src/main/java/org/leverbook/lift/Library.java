@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.leverbook.body.Person;
 import org.leverbook.display.Caution;
+import org.leverbook.display.Illustrator;
+import org.leverbook.display.Picture;
 import org.leverbook.display.Saved;
 import org.leverbook.display.Sheet;
 import org.leverbook.display.Sheet.Column;
@@ -113,6 +115,17 @@ public record Library(List<Lift<?>> lifts) implements Shown, Iterable<Lift<?>> {
       row.add(e.getMessage());
     }
     return row;
+  }
+
+  /**
+   * Every lift on one sheet: start and finish, to one scale, with the greatest moments. {@code
+   * allLifts(lifter).picture().save("lifts.pdf")} works.
+   *
+   * @return the picture; a lift that this lifter cannot get into has the reason in its place
+   * @throws Refused if there is no lift
+   */
+  public Picture picture() {
+    return Illustrator.pictureOf(this, List.of());
   }
 
   /**
