@@ -50,10 +50,29 @@ final class RasterPainter {
    * @throws Refused where this Java has no fonts
    */
   static byte[] png(double width, double height, FigureStyle style, Consumer<Graphics2D> painter) {
+    return file(image(width, height, style, FINENESS, painter));
+  }
+
+  /** A drawing as an image of so many pixels for one page unit. */
+  static BufferedImage image(Drawing drawing, FigureStyle style, double fineness) {
+    return image(
+        drawing.width(),
+        drawing.height(),
+        style,
+        fineness,
+        page -> drawing.content().forEach(new RasterPainter(page, style)::ink));
+  }
+
+  private static BufferedImage image(
+      double width,
+      double height,
+      FigureStyle style,
+      double fineness,
+      Consumer<Graphics2D> painter) {
     BufferedImage image =
         new BufferedImage(
-            (int) Math.ceil(width * FINENESS),
-            (int) Math.ceil(height * FINENESS),
+            (int) Math.ceil(width * fineness),
+            (int) Math.ceil(height * fineness),
             BufferedImage.TYPE_INT_RGB);
     Fonts.needed(
         () -> {
@@ -65,11 +84,11 @@ final class RasterPainter {
               RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
           page.setColor(Color.decode(style.paper()));
           page.fillRect(0, 0, image.getWidth(), image.getHeight());
-          page.scale(FINENESS, FINENESS);
+          page.scale(fineness, fineness);
           painter.accept(page);
           page.dispose();
         });
-    return file(image);
+    return image;
   }
 
   /** An image as a PNG file. */

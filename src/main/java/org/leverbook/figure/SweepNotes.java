@@ -30,12 +30,19 @@ final class SweepNotes {
             + ": "
             + first.position().body().person().text()
             + (loads.isEmpty() ? "; nothing held." : "; " + loads + "."));
+    notes.addAll(gapsAndSides(sweep, joints));
+    notes.add(Caution.TEXT);
+    return notes;
+  }
+
+  /** What is told of one side only, and where nothing is told and why. */
+  static List<String> gapsAndSides(Sweep sweep, List<JointId> joints) {
+    List<String> notes = new ArrayList<>();
     if (joints.stream().anyMatch(JointId::paired)) {
       notes.add("Moments of paired joints are of one side.");
     }
     notes.addAll(sweep.notes());
     notes.addAll(gaps(sweep));
-    notes.add(Caution.TEXT);
     return notes;
   }
 
