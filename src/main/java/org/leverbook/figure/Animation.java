@@ -32,7 +32,7 @@ final class Animation implements MovingPicture {
   private static final double REST = 0.8;
 
   /** Pixels of a GIF for one page unit. */
-  private static final double FINENESS = 1;
+  private static final double FINENESS = 1.25;
 
   private final Sweep sweep;
   private final FigureStyle style;
@@ -112,6 +112,11 @@ final class Animation implements MovingPicture {
     return new PositionPicture(page.get().drawing(frame), style);
   }
 
+  /** The first frame with something to see. */
+  private Picture poster() {
+    return frame(page.get().numbers().poster());
+  }
+
   /** The frames in the order in which they are shown. */
   private List<Integer> order() {
     List<Integer> order = new ArrayList<>();
@@ -159,12 +164,12 @@ final class Animation implements MovingPicture {
 
   @Override
   public String svgDocument() {
-    return frame(0).svgDocument();
+    return poster().svgDocument();
   }
 
   @Override
   public byte[] pngFile() {
-    return frame(0).pngFile();
+    return poster().pngFile();
   }
 
   @Override

@@ -83,8 +83,14 @@ final class GifFile {
   private int[] points(BufferedImage frame) {
     int[] points =
         frame.getRGB(0, 0, frame.getWidth(), frame.getHeight(), null, 0, frame.getWidth());
+    int last = points[0];
+    int index = palette.index(last);
     for (int i = 0; i < points.length; i++) {
-      points[i] = palette.index(points[i]);
+      if (points[i] != last) {
+        last = points[i];
+        index = palette.index(last);
+      }
+      points[i] = index;
     }
     return points;
   }

@@ -32,8 +32,14 @@ final class GifPalette {
       int[] line = new int[frame.getWidth()];
       for (int y = 0; y < frame.getHeight(); y++) {
         frame.getRGB(0, y, line.length, 1, line, 0, line.length);
-        for (int colour : line) {
-          counts.computeIfAbsent(colour & 0xffffff, c -> new int[1])[0]++;
+        int run = 0;
+        for (int x = 0; x < line.length; x++) {
+          run++;
+          // Flat colours come in long runs.
+          if (x + 1 == line.length || line[x + 1] != line[x]) {
+            counts.computeIfAbsent(line[x] & 0xffffff, c -> new int[1])[0] += run;
+            run = 0;
+          }
         }
       }
     }

@@ -25,7 +25,7 @@ final class LabelTrack {
   private static final double OVER_LINE = 400;
   private static final double CROSSING = 120;
   private static final double OVER_BODY = 420;
-  private static final double OVER_OUTLINE = 100;
+  private static final double OVER_OUTLINE = 240;
   private static final double CHANGE = 900;
 
   /** A label that follows its arm is harder to read than one that stays. */
@@ -40,15 +40,14 @@ final class LabelTrack {
   /**
    * One frame.
    *
-   * @param labels what there is to place, by a name that is the same in all frames; the first
-   *     anchor counts
+   * @param labels what there is to place, by a name that is the same in all frames
    * @param lines to keep clear of
    * @param body to keep visible
    */
   record Frame(Map<String, Label> labels, List<Line2D> lines, BodyMask body) {}
 
   /** A place: an offset from the anchor, or a point of the page. */
-  private record Spot(boolean follows, double x, double y, double side, double below) {}
+  private record Spot(int anchor, boolean follows, double x, double y, double side, double below) {}
 
   private final Rectangle2D room;
   private final List<Frame> frames;
@@ -79,7 +78,7 @@ final class LabelTrack {
 
   private void placeOne(String name) {
     placed.forEach(p -> p.remove(name));
-    List<Spot> spots = spots();
+    List<Spot> spots = spots(anchors(name));
     double width = most(name, true);
     double height = most(name, false);
     double[][] reached = new double[frames.size()][];
@@ -105,6 +104,15 @@ final class LabelTrack {
     }
   }
 
+  private int anchors(String name) {
+    return frames.stream()
+        .map(f -> f.labels().get(name))
+        .filter(l -> l != null)
+        .mapToInt(l -> l.anchors().size())
+        .min()
+        .orElseThrow();
+  }
+
   private double most(String name, boolean width) {
     return frames.stream()
         .map(f -> f.labels().get(name))
@@ -122,26 +130,27 @@ final class LabelTrack {
     return best;
   }
 
-  private List<Spot> spots() {
+  private List<Spot> spots(int anchors) {
     List<Spot> spots = new ArrayList<>();
-    for (double y = room.getMinY(); y < room.getMaxY(); y += DOWN) {
-      for (double x = room.getMinX(); x < room.getMaxX(); x += ACROSS) {
-        spots.add(new Spot(false, x, y, 0, 0));
+    for (int anchor = 0; anchor < anchors; anchor++) {
+      for (double y = room.getMinY(); y < room.getMaxY(); y += DOWN) {
+        for (double x = room.getMinX(); x < room.getMaxX(); x += ACROSS) {
+          spots.add(new Spot(anchor, false, x, y, 0, 0));
+        }
       }
-    }
-    for (double distance : DISTANCES) {
-      for (int d = 0; d < DIRECTIONS; d++) {
-        double angle = 2 * Math.PI * d / DIRECTIONS;
-        double x = Math.cos(angle);
-        double y = Math.sin(angle);
-        spots.add(new Spot(true, distance * x, distance * y, x, y));
+      for (double distance : DISTANCES) {
+        for (int d = 0; d < DIRECTIONS; d++) {
+          double x = Math.cos(2 * Math.PI * d / DIRECTIONS);
+          double y = Math.sin(2 * Math.PI * d / DIRECTIONS);
+          spots.add(new Spot(anchor, true, distance * x, distance * y, x, y));
+        }
       }
     }
     return spots;
   }
 
   private Label.Placed at(Label label, Spot spot, double width, double height) {
-    Point2D anchor = label.anchors().get(0);
+    Point2D anchor = label.anchors().get(spot.anchor());
     double x = spot.x();
     double y = spot.y();
     if (spot.follows()) {
@@ -154,9 +163,11 @@ final class LabelTrack {
             Math.max(room.getMinY(), Math.min(room.getMaxY() - height, y)),
             width,
             height);
+    // The leader ends at the text itself, which may be shorter than in other frames.
+    double own = label.width();
     Point2D to =
         new Point2D.Double(
-            Math.max(box.getMinX(), Math.min(box.getMaxX(), anchor.getX())),
+            Math.max(box.getMinX(), Math.min(box.getMinX() + own, anchor.getX())),
             Math.max(box.getMinY(), Math.min(box.getMaxY(), anchor.getY())));
     return new Label.Placed(label, box, anchor, to);
   }
@@ -169,7 +180,7 @@ final class LabelTrack {
     }
     for (int s = 0; s < costs.length; s++) {
       costs[s] = cost(f, at(label, spots.get(s), width, height));
-      costs[s] += spots.get(s).follows() ? FOLLOWS : 0;
+      costs[s] += (spots.get(s).follows() ? FOLLOWS : 0) + 4 * spots.get(s).anchor();
     }
     return costs;
   }

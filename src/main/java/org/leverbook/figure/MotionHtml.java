@@ -23,6 +23,7 @@ final class MotionHtml {
 
   private final MotionPage page;
   private final MotionNumbers numbers;
+  private final int poster;
   private final FigureStyle style;
   private final FrameSvg svg;
   private final StringBuilder html = new StringBuilder();
@@ -30,6 +31,7 @@ final class MotionHtml {
   private MotionHtml(MotionPage page, FigureStyle style) {
     this.page = page;
     this.numbers = page.numbers();
+    this.poster = numbers.poster();
     this.style = style;
     this.svg = new FrameSvg(style);
   }
@@ -50,7 +52,6 @@ final class MotionHtml {
     // Looks and colours are known when everything is drawn, and stand at the head.
     pictures();
     controls();
-    liveNumbers();
     table();
     page.notes().forEach(note -> html.append("<p>").append(escaped(note)).append("</p>\n"));
     String body = html.toString();
@@ -73,7 +74,7 @@ final class MotionHtml {
             ? ""
             : "<p class=\"quiet\">" + escaped(Caption.capital(lifter)) + "</p>\n")
         + "<p class=\"quiet\" id=\"own\">"
-        + escaped(numbers.own(0))
+        + escaped(numbers.own(poster))
         + "</p>\n"
         + body
         + "</main>\n<script type=\"application/json\" id=\"all\">"
@@ -97,7 +98,7 @@ final class MotionHtml {
         + palette(own, true)
         + "}}\n"
         + svg.styleSheet()
-        + resource("motion.css");
+        + resource("motion.css").replace("#poster", "#frame-" + poster);
   }
 
   private String palette(Map<String, String> own, boolean night) {
@@ -113,7 +114,8 @@ final class MotionHtml {
     html.append(" id=\"stage\" role=\"img\" aria-labelledby=\"stage-title stage-told\" viewBox=\"");
     html.append(FrameSvg.window(page.stageBox())).append("\">\n<title id=\"stage-title\">");
     html.append(escaped(page.title())).append("</title>\n<desc id=\"stage-told\">");
-    html.append(escaped("At " + numbers.place(0) + ": " + numbers.told(0))).append("</desc>\n");
+    html.append(escaped("At " + numbers.place(poster) + ": " + numbers.told(poster)))
+        .append("</desc>\n");
     html.append(stage()).append("</svg>\n</figure>\n<figure>\n");
     html.append("<svg xmlns=\"http://www.w3.org/2000/svg\" id=\"plot\" role=\"img\"");
     html.append(" aria-labelledby=\"plot-title plot-told\" viewBox=\"");
@@ -122,13 +124,15 @@ final class MotionHtml {
     html.append("<desc id=\"plot-told\">").append(escaped(page.description()));
     html.append("</desc>\n").append(svg.text(page.plot().lines()));
     marker();
-    html.append("</svg>\n</figure>\n</div>\n");
+    html.append("</svg>\n");
+    liveNumbers();
+    html.append("</figure>\n</div>\n");
   }
 
   private String stage() {
     List<List<Ink>> frames = new ArrayList<>();
     for (int i = 0; i < numbers.frames(); i++) {
-      List<Ink> pieces = new ArrayList<>(page.stage().moving(i));
+      List<Ink> pieces = new ArrayList<>(page.stage().moving(i, numbers.row(i).reason()));
       pieces.addAll(page.stage().labels(i));
       frames.add(pieces);
       svg.count(pieces);
@@ -136,14 +140,14 @@ final class MotionHtml {
     StringBuilder content = new StringBuilder();
     for (int i = 0; i < frames.size(); i++) {
       content.append("<g class=\"frame\" id=\"frame-").append(i).append('"');
-      content.append(i == 0 ? "" : " display=\"none\"").append(">\n");
+      content.append(i == poster ? "" : " display=\"none\"").append(">\n");
       content.append(svg.frame(frames.get(i))).append("</g>\n");
     }
     return svg.definitions() + svg.text(page.stage().still()) + content;
   }
 
   private void marker() {
-    Line2D line = page.plot().upright(0);
+    Line2D line = page.plot().upright(poster);
     html.append("<g id=\"marker\"><line id=\"upright\" stroke=\"").append(svg.colour(style.ink()));
     html.append("\" stroke-width=\"1.2\"");
     attribute("x1", line.getX1());
@@ -155,10 +159,9 @@ final class MotionHtml {
       html.append("<circle r=\"5\" data-joint=\"").append(joint.word()).append("\" fill=\"");
       html.append(svg.colour(page.accent(joint).colour())).append("\" stroke=\"");
       html.append(svg.colour(style.paper())).append("\" stroke-width=\"1.5\"");
-      boolean held = numbers.row(0).held();
       attribute("cx", line.getX1());
-      attribute("cy", held ? page.plot().y(0, joint) : line.getY2());
-      html.append(held ? "" : " display=\"none\"").append("/>\n");
+      attribute("cy", page.plot().y(poster, joint));
+      html.append("/>\n");
     }
     html.append("</g>\n");
   }
@@ -170,12 +173,15 @@ final class MotionHtml {
   private void controls() {
     int last = numbers.frames() - 1;
     html.append("<div class=\"controls\">\n<button id=\"play\" type=\"button\">Play</button>\n");
-    html.append("<label id=\"label\" for=\"slider\">").append(escaped(numbers.place(0)));
+    html.append("<label id=\"label\" for=\"slider\">").append(escaped(numbers.place(poster)));
     html.append("</label>\n<input id=\"slider\" type=\"range\" min=\"0\" max=\"").append(last);
-    html.append("\" step=\"1\" value=\"0\" aria-label=\"").append(escaped(numbers.varied()));
-    html.append("\" aria-valuetext=\"").append(escaped(numbers.place(0))).append("\"/>\n</div>\n");
+    html.append("\" step=\"1\" value=\"").append(poster);
+    html.append("\" aria-label=\"").append(escaped(numbers.varied()));
+    html.append("\" aria-valuetext=\"")
+        .append(escaped(numbers.place(poster)))
+        .append("\"/>\n</div>\n");
     html.append("<output id=\"now\" for=\"slider\" role=\"status\" aria-live=\"polite\">");
-    html.append(escaped(numbers.place(0) + ": " + numbers.told(0))).append("</output>\n");
+    html.append(escaped(numbers.place(poster) + ": " + numbers.told(poster))).append("</output>\n");
     html.append("<p class=\"quiet keys\">Keys: left and right arrow for a frame, Home and End for");
     html.append(" the ends, space to play and pause. The plot can be touched too.</p>\n");
   }
@@ -187,8 +193,8 @@ final class MotionHtml {
     for (JointId joint : numbers.joints()) {
       html.append("<tr><th scope=\"row\">").append(chip(joint));
       html.append(escaped(JointNames.of(joint))).append("</th><td>");
-      html.append(numbers.moment(0, joint)).append("</td><td>");
-      html.append(numbers.arm(0, joint)).append("</td></tr>\n");
+      html.append(numbers.moment(poster, joint)).append("</td><td>");
+      html.append(numbers.arm(poster, joint)).append("</td></tr>\n");
     }
     html.append("</tbody>\n</table>\n");
   }
@@ -235,6 +241,7 @@ final class MotionHtml {
   private String places(List<Integer> waits, boolean back) {
     Map<String, Object> all = new LinkedHashMap<>();
     List<Integer> frames = IntStream.range(0, numbers.frames()).boxed().toList();
+    all.put("poster", poster);
     all.put("wait", waits);
     all.put("back", back);
     all.put("x", frames.stream().map(i -> FrameSvg.number(page.plot().x(i))).toList());

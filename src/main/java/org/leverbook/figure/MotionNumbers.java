@@ -91,13 +91,18 @@ record MotionNumbers(Sweep sweep, List<JointId> joints) {
     return text.matches("-0(\\.0*)?") ? text.substring(1) : text.replace('-', '−');
   }
 
-  /** The first position there is, held or not. */
+  /** The first frame that holds; there must be one. */
+  int poster() {
+    int frame = 0;
+    while (!row(frame).held()) {
+      frame++;
+    }
+    return frame;
+  }
+
+  /** The position of the first frame that holds. */
   Position first() {
-    return sweep.rows().stream()
-        .filter(SweepRow::held)
-        .findFirst()
-        .map(SweepRow::position)
-        .orElseThrow();
+    return row(poster()).position();
   }
 
   /** What all that is shown has in common: the position's name, or the lift's. */
@@ -136,6 +141,10 @@ record MotionNumbers(Sweep sweep, List<JointId> joints) {
     }
     Position position = row(frame).position();
     String lifter = lifter().isEmpty() ? Caption.capital(lifter(position)) : "";
+    // A lifter among things that are tried one after another is named already.
+    String name = row(frame).name().toLowerCase(Locale.ROOT);
+    boolean named = !name.isEmpty() && lifter.toLowerCase(Locale.ROOT).startsWith(name);
+    lifter = named ? "" : lifter;
     String loads = loads().isEmpty() ? Caption.capital(loads(position)) : "";
     return lifter + (lifter.isEmpty() || loads.isEmpty() ? "" : "; ") + loads;
   }

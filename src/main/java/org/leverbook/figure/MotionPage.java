@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Caution;
 import org.leverbook.figure.Ink.Words;
+import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Sweep;
 import org.leverbook.study.SweepRow;
@@ -64,10 +65,10 @@ final class MotionPage {
 
   /** Also where it cannot be held, as the picture of such a position is drawn too. */
   private static Optional<Position> position(SweepRow row) {
-    // A row tells "not held" of both; only one that was found gives its position.
     try {
       return Optional.of(row.position());
-    } catch (org.leverbook.quantity.Refused e) {
+    } catch (Refused e) {
+      // The row's reason says why; the frame shows it.
       return Optional.empty();
     }
   }
@@ -157,7 +158,7 @@ final class MotionPage {
   Drawing drawing(int frame) {
     List<Ink> ink = new ArrayList<>(head(frame));
     ink.addAll(stage.still());
-    ink.addAll(stage.moving(frame));
+    ink.addAll(stage.moving(frame, numbers.row(frame).reason()));
     ink.addAll(stage.labels(frame));
     ink.addAll(plot.lines());
     ink.addAll(plot.marker(frame));
@@ -188,7 +189,8 @@ final class MotionPage {
     }
     String own = numbers.own(frame);
     String place = numbers.place(frame) + (own.isEmpty() ? "" : ": " + own);
-    String cut = TextWidths.wrapped(place, 1.15 * style.label(), room).get(0);
+    List<String> lines = TextWidths.wrapped(place, 1.15 * style.label(), room - 20);
+    String cut = lines.get(0) + (lines.size() > 1 ? " …" : "");
     ink.add(new Words(cut, MARGIN, top - 9, style.label(), true, style.ink(), false));
     return ink;
   }
@@ -199,14 +201,6 @@ final class MotionPage {
     double y = box.getMaxY() + 20;
     double size = style.label();
     double leading = 1.45 * size;
-    if (!numbers.row(frame).held()) {
-      double line = y;
-      for (String told :
-          TextWidths.wrapped(numbers.row(frame).reason(), size, box.getWidth() - 10)) {
-        ink.add(new Words(told, box.getX(), line, size, false, style.ink(), false));
-        line += 1.3 * size;
-      }
-    }
     double moments = box.getX() + 0.72 * box.getWidth();
     double arms = box.getX() + box.getWidth() - 4;
     if (numbers.row(frame).held()) {

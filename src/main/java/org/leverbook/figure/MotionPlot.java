@@ -202,7 +202,7 @@ final class MotionPlot {
       JointId joint = order.get(i);
       FigureStyle.Accent accent = accents.get(joint);
       double x = box.getMaxX() + 4;
-      Line2D tie = new Line2D.Double(x, y(end, joint), x + 8, at[i]);
+      Line2D tie = new Line2D.Double(x(end) + 4, y(end, joint), x + 7, at[i]);
       ink.add(Form.line(tie, pen(accent.colour(), 1)));
       double base = at[i] + 0.35 * style.caption();
       ink.add(words(name(joint), x + 9, base, style.caption(), false));

@@ -1,5 +1,6 @@
 package org.leverbook.figure;
 
+import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -10,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.JointId;
 import org.leverbook.figure.Ink.Form;
@@ -128,11 +130,25 @@ final class MotionStage {
     return List.of(new Group(Map.of("class", "floor"), content));
   }
 
-  /** What moves, without labels; nothing where there is no position. */
-  List<Ink> moving(int frame) {
+  /**
+   * What moves, without labels.
+   *
+   * @param frame which
+   * @param reason told where there is no position
+   */
+  List<Ink> moving(int frame, String reason) {
     List<Ink> ink = new ArrayList<>();
-    scenes.get(frame).ifPresent(view -> pieces(view, ink));
+    scenes.get(frame).ifPresentOrElse(view -> pieces(view, ink), () -> nothing(reason, ink));
     return ink;
+  }
+
+  private void nothing(String reason, List<Ink> ink) {
+    double size = style.label();
+    double y = room.getY() + 0.35 * room.getHeight();
+    for (String line : TextWidths.wrapped("No position here: " + reason, size, WIDTH - 120)) {
+      ink.add(new Words(line, left + 60, y, size, false, style.ink(), false));
+      y += 1.35 * size;
+    }
   }
 
   private void pieces(Scene view, List<Ink> ink) {
@@ -178,6 +194,17 @@ final class MotionStage {
     return new Form(mark, style.ink(), 1, Pen.solid(style.paper(), 1));
   }
 
+  /** From the side with a sign, as in the plot: so a label is of one length in all frames. */
+  private static String size(DrawnArm arm) {
+    if (arm.sight().fromFront()) {
+      return arm.size();
+    }
+    return MotionNumbers.signed(100 * arm.told(), 1)
+        + " cm, "
+        + MotionNumbers.signed(arm.moment().signed(), 0)
+        + " N·m";
+  }
+
   private LabelTrack.Frame toPlace(Optional<Scene> scene) {
     Map<String, Label> wanted = new LinkedHashMap<>();
     List<Line2D> lines = new ArrayList<>();
@@ -197,10 +224,10 @@ final class MotionStage {
       wanted.put(
           arm.name(),
           new Label(
-              List.of(arm.name(), arm.size()),
+              List.of(arm.name(), size(arm)),
               style.label(),
               accents.get(arm.id()).colour(),
-              List.of(middle)));
+              List.of(middle, joint)));
     }
     Line2D force = forces(view).whole();
     lines.add(force);
@@ -212,13 +239,33 @@ final class MotionStage {
             List.of(view.line().source() + ": " + newtons),
             style.label(),
             style.ink(),
-            List.of(
-                new Point2D.Double(
-                    force.getX1() + 0.06 * (force.getX2() - force.getX1()),
-                    force.getY1() + 0.06 * (force.getY2() - force.getY1())))));
+            Stream.of(0.06, 0.3, 0.94).map(share -> along(force, share)).toList()));
     view.body().forEach(piece -> body.add(scale.onPage(piece.area())));
     MachineInk.covered(view).forEach(area -> body.add(scale.onPage(area)));
     view.bar()
         .ifPresent(b -> body.add(Curves.disc(scale.centred(b.centre()), b.plate() * perMetre())));
+    SupportInk supports = new SupportInk(view, style, scale);
+    new StandInk(view, style, scale).pieces().forEach(piece -> shapes(piece, body));
+    supports.pads().forEach(piece -> shapes(piece, body));
+    supports.arrows(BELOW - 20).forEach(piece -> shapes(piece, body));
+    new LoadInk(view, style, scale).pieces().forEach(piece -> shapes(piece, body));
+  }
+
+  /** All that a piece covers of the page. */
+  private static void shapes(Ink ink, List<Shape> into) {
+    if (ink instanceof Group group) {
+      group.content().forEach(piece -> shapes(piece, into));
+    } else if (ink instanceof Form form) {
+      into.add(
+          form.fill().isEmpty()
+              ? new BasicStroke((float) (form.pen().width() + 2)).createStrokedShape(form.shape())
+              : form.shape());
+    }
+  }
+
+  private static Point2D along(Line2D line, double share) {
+    return new Point2D.Double(
+        line.getX1() + share * (line.getX2() - line.getX1()),
+        line.getY1() + share * (line.getY2() - line.getY1()));
   }
 }

@@ -12,7 +12,7 @@
   var upright = document.getElementById("upright");
   var dots = document.querySelectorAll("#marker circle");
   var calm = window.matchMedia ? window.matchMedia("(prefers-reduced-motion: reduce)") : null;
-  var shown = 0;
+  var shown = all.poster;
   var step = 1;
   var timer = null;
 
@@ -165,5 +165,5 @@
   document.addEventListener("keydown", onKey);
   plot.addEventListener("pointerdown", onPlot);
   plot.addEventListener("pointermove", onPlot);
-  show(0);
+  show(shown);
 })();
