@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Caution;
 import org.leverbook.figure.Ink.Words;
@@ -149,9 +150,38 @@ final class MotionPage {
           "Seen from the front, arms and moments in the picture are about the line of sight; plot"
               + " and table tell them about the joint's own axis.");
     }
+    oblique().ifPresent(notes::add);
     notes.addAll(SweepNotes.gapsAndSides(numbers.sweep(), numbers.joints()));
     notes.add(Caution.TEXT);
     return notes;
+  }
+
+  /** Where what is told of an arm is not what is drawn, and by how much at most. */
+  private Optional<String> oblique() {
+    Map<JointId, Double> most = new EnumMap<>(JointId.class);
+    scenes.stream()
+        .flatMap(Optional::stream)
+        .flatMap(scene -> scene.arms().stream())
+        .filter(DrawnArm::axisOblique)
+        .forEach(a -> most.merge(a.id(), Math.abs(a.told() - a.length()), Math::max));
+    if (most.isEmpty()) {
+      return Optional.empty();
+    }
+    String joints =
+        most.entrySet().stream()
+            .map(
+                e ->
+                    String.format(
+                        Locale.ROOT,
+                        "about the %s's own axis (up to %.1f cm)",
+                        e.getKey().word(),
+                        100 * e.getValue()))
+            .collect(Collectors.joining(", "));
+    return Optional.of(
+        "Arms are told about a joint's own axis; where that lies aslant they are drawn longer or"
+            + " shorter: "
+            + joints
+            + ".");
   }
 
   /** One frame as a page. */
