@@ -14,6 +14,7 @@
   var calm = window.matchMedia ? window.matchMedia("(prefers-reduced-motion: reduce)") : null;
   var shown = all.poster;
   var step = 1;
+  var playing = false;
   var timer = null;
 
   function show(wanted) {
@@ -58,10 +59,8 @@
   }
 
   function pause() {
-    if (timer !== null) {
-      window.clearTimeout(timer);
-      timer = null;
-    }
+    playing = false;
+    window.clearTimeout(timer);
     button.textContent = "Play";
     now.setAttribute("aria-live", "polite");
   }
@@ -76,6 +75,9 @@
   }
 
   function next() {
+    if (!playing) {
+      return;
+    }
     if (shown === count - 1) {
       step = all.back ? -1 : 1;
     } else if (shown === 0) {
@@ -88,6 +90,7 @@
   }
 
   function play() {
+    playing = true;
     button.textContent = "Pause";
     // A voice that reads every frame would never end.
     now.setAttribute("aria-live", "off");
@@ -95,10 +98,10 @@
   }
 
   function toggle() {
-    if (timer === null) {
-      play();
-    } else {
+    if (playing) {
       pause();
+    } else {
+      play();
     }
   }
 

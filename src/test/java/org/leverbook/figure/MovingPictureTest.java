@@ -71,7 +71,9 @@ class MovingPictureTest {
   }
 
   @Test
-  void the_gif_of_41_frames_is_smaller_than_two_megabytes() {
+  void the_gif_of_41_frames_is_smaller_than_two_megabytes_and_the_page_than_one_and_a_half() {
+    byte[] page = moving.htmlPage().getBytes(java.nio.charset.StandardCharsets.UTF_8);
+    assertThat(page.length).isBetween(50_000, 1_500_000);
     assertThat(gif.length).isBetween(50_000, 2_000_000);
     assertThat(moving.thereAndBack().gifFile().length).isLessThan(2_000_000);
   }
