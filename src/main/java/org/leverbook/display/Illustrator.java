@@ -22,6 +22,37 @@ public interface Illustrator {
   Optional<Picture> draw(Object subject, List<?> wishes);
 
   /**
+   * Draws a value as a moving picture, if this illustrator knows how.
+   *
+   * @param subject what to draw
+   * @param wishes what to show of it, such as the joints; may be empty
+   * @return the moving picture, or empty where the subject is not known here, or does not move
+   */
+  default Optional<MovingPicture> move(Object subject, List<?> wishes) {
+    return Optional.empty();
+  }
+
+  /**
+   * Draws a value as a moving picture by the first illustrator that knows how.
+   *
+   * @param subject what to draw
+   * @param wishes what to show of it
+   * @return the moving picture
+   * @throws Refused if nothing can move it
+   */
+  static MovingPicture movingPictureOf(Object subject, List<?> wishes) {
+    for (Illustrator illustrator :
+        ServiceLoader.load(Illustrator.class, Illustrator.class.getClassLoader())) {
+      var picture = illustrator.move(subject, wishes);
+      if (picture.isPresent()) {
+        return picture.get();
+      }
+    }
+    throw new Refused(
+        "There is no moving picture of a " + subject.getClass().getSimpleName() + ".");
+  }
+
+  /**
    * Draws a value by the first illustrator that knows how.
    *
    * @param subject what to draw

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
+import org.leverbook.display.MovingPicture;
 import org.leverbook.display.Picture;
 import org.leverbook.lift.Library;
 import org.leverbook.marks.Fit;
@@ -82,5 +83,18 @@ public final class FigureIllustrator implements Illustrator {
       return Optional.of(SearchPlots.picture(trade, style));
     }
     return Optional.empty();
+  }
+
+  @Override
+  public Optional<MovingPicture> move(Object subject, List<?> wishes) {
+    List<JointId> joints =
+        wishes.stream()
+            .filter(JointId.class::isInstance)
+            .map(JointId.class::cast)
+            .distinct()
+            .toList();
+    return subject instanceof Sweep sweep
+        ? Optional.of(Animation.of(sweep, joints, FigureStyle.PRINT))
+        : Optional.empty();
   }
 }

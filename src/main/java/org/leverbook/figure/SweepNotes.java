@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.leverbook.body.JointId;
-import org.leverbook.display.Caution;
 import org.leverbook.study.Gap;
 import org.leverbook.study.Sweep;
 import org.leverbook.study.SweepRow;
@@ -39,7 +38,17 @@ final class SweepNotes {
     notes.addAll(more);
     notes.addAll(sweep.notes());
     notes.addAll(gaps(sweep));
-    notes.add(Caution.TEXT);
+    return notes;
+  }
+
+  /** What is told of one side only, and where nothing is told and why. */
+  static List<String> gapsAndSides(Sweep sweep, List<JointId> joints) {
+    List<String> notes = new ArrayList<>();
+    if (joints.stream().anyMatch(JointId::paired)) {
+      notes.add("Moments of paired joints are of one side.");
+    }
+    notes.addAll(sweep.notes());
+    notes.addAll(gaps(sweep));
     return notes;
   }
 

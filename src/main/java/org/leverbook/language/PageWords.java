@@ -6,7 +6,7 @@ import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Movement;
 
 /** The words for pictures; {@link Vocabulary} hands them on. */
-public abstract sealed class PageWords extends FigureWords permits Vocabulary {
+public abstract sealed class PageWords extends FigureWords permits MotionWords {
 
   PageWords() {}
 

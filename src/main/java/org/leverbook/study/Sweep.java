@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Illustrator;
+import org.leverbook.display.MovingPicture;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Saved;
 import org.leverbook.display.Sheet;
@@ -332,6 +333,18 @@ public final class Sweep implements Shown {
    */
   public Picture plot(JointId... joints) {
     return Illustrator.pictureOf(this, Forms.orUsual(joints));
+  }
+
+  /**
+   * The positions one after another as a moving picture, with the plot and the numbers, as in
+   * {@code byHip.animation().save("hips.html")}.
+   *
+   * @param joints to which arms are drawn; the picture's usual ones when none are named
+   * @return the moving picture
+   * @throws Refused if nothing could be held, or there are more than 400 rows
+   */
+  public MovingPicture animation(JointId... joints) {
+    return Illustrator.movingPictureOf(this, List.of(joints));
   }
 
   /**
