@@ -1,11 +1,11 @@
 package org.leverbook.figure;
 
 import java.awt.geom.Area;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
@@ -89,7 +89,7 @@ final class BodyInk {
                 Curves.disc(centre, Math.max(3, bar.grip() * scale.perMetre())), style.metal())));
   }
 
-  /** A bar along the page, its plates on edge. */
+  /** A bar along the page or aslant, its plates on edge or as ovals. */
   private List<Ink> across(Scene.BarSeen bar) {
     List<Ink> ink = new ArrayList<>();
     Vector2D half = bar.rod().scalarMultiply(Scene.BarSeen.HALF_LENGTH);
@@ -97,22 +97,25 @@ final class BodyInk {
     Vector2D to = scale.centred(bar.centre().add(half));
     double thick = Math.max(3, 2 * bar.grip() * scale.perMetre());
     ink.add(Form.line(Curves.open(List.of(from, to)), Pen.solid(style.metal(), thick)));
-    double unit = scale.perMetre();
     for (double side : new double[] {-1, 1}) {
-      Vector2D plates =
-          bar.centre().add(bar.rod().scalarMultiply(side * Scene.BarSeen.HALF_BETWEEN_COLLARS));
-      Vector2D at = scale.centred(plates.add(bar.rod().scalarMultiply(side * PLATES / 2)));
-      ink.add(
-          new Form(
-              new Rectangle2D.Double(
-                  at.getX() - unit * PLATES / 2,
-                  at.getY() - unit * bar.plate(),
-                  unit * PLATES,
-                  2 * unit * bar.plate()),
-              style.metal(),
-              0.25,
-              Pen.solid(style.metal(), 1.4)));
+      List<Vector2D> rim = new ArrayList<>();
+      for (double along : new double[] {0, PLATES}) {
+        Vector3D face = new Vector3D(0, 0, side * (Scene.BarSeen.HALF_BETWEEN_COLLARS + along));
+        rim.addAll(rim(bar.middle().add(face), bar.plate()));
+      }
+      ink.add(new Form(Loft.hull(rim), style.metal(), 0.25, Pen.solid(style.metal(), 1.4)));
     }
     return ink;
+  }
+
+  /** Around a plate on a bar that lies across the lifter, as it is seen on the page. */
+  private List<Vector2D> rim(Vector3D centre, double radius) {
+    List<Vector2D> rim = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      double angle = 2 * Math.PI * i / 40;
+      Vector3D out = new Vector3D(radius * Math.cos(angle), radius * Math.sin(angle), 0);
+      rim.add(scale.centred(view.seen(centre.add(out))));
+    }
+    return rim;
   }
 }

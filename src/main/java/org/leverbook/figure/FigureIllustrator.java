@@ -7,6 +7,7 @@ import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
+import org.leverbook.statics.PositionDrawing;
 import org.leverbook.study.ClaimAnswer;
 import org.leverbook.study.Comparison;
 import org.leverbook.study.Grid;
@@ -31,6 +32,9 @@ public final class FigureIllustrator implements Illustrator {
     if (subject instanceof Position position) {
       Scene view = Scene.of(position, joints.isEmpty() ? Scene.usual(position) : joints);
       return Optional.of(PositionPicture.of(view, FigureStyle.PRINT));
+    }
+    if (subject instanceof PositionDrawing drawing) {
+      return Optional.of(drawn(drawing, joints));
     }
     if (subject instanceof Fit fit) {
       return Optional.of(PhotoPage.picture(fit, joints, FigureStyle.PRINT));
@@ -69,5 +73,11 @@ public final class FigureIllustrator implements Illustrator {
       return Optional.of(SearchPlots.picture(trade, FigureStyle.PRINT));
     }
     return Optional.empty();
+  }
+
+  private static Picture drawn(PositionDrawing drawing, List<JointId> joints) {
+    Position position = drawing.position();
+    Scene view = Scene.of(position, joints.isEmpty() ? Scene.usual(position) : joints);
+    return PositionPicture.of(view, FigureStyle.PRINT);
   }
 }

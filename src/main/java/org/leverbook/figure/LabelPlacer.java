@@ -43,10 +43,15 @@ final class LabelPlacer {
    * @param body what is better left visible
    */
   LabelPlacer(Rectangle2D page, List<Rectangle2D> kept, List<Line2D> lines, Area body) {
+    this(page, kept, lines, new Coverage(page, body));
+  }
+
+  private LabelPlacer(
+      Rectangle2D page, List<Rectangle2D> kept, List<Line2D> lines, Coverage coverage) {
     this.page = page;
     this.kept = List.copyOf(kept);
     this.lines = List.copyOf(lines);
-    this.coverage = new Coverage(page, body);
+    this.coverage = coverage;
   }
 
   /**
@@ -93,6 +98,10 @@ final class LabelPlacer {
           }
         }
       }
+    }
+    if (best == null && !kept.isEmpty()) {
+      // Rather over a joint than not at all.
+      return new LabelPlacer(page, List.of(), lines, coverage).best(label, others);
     }
     if (best == null) {
       throw new Refused(

@@ -71,10 +71,10 @@ final class PositionPage {
     ink.add(forces().line());
     view.arms().forEach(arm -> ink.add(forces().arm(arm, accents.get(arm.id()))));
     labels();
-    double height = caption(scale.floor() + FloorInk.DEPTH + 14);
+    double height = caption(scale.bottom() + FloorInk.DEPTH + 14);
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("data-scale", String.format(Locale.ROOT, "%.6f", scale.perMetre()));
-    attributes.put("data-floor-y", SvgWriter.number(scale.floor()));
+    attributes.put("data-floor-y", SvgWriter.number(scale.bottom()));
     return new Drawing(
         WIDTH, height, Caption.title(view), Caption.description(view), attributes, ink);
   }
@@ -117,7 +117,7 @@ final class PositionPage {
   /** Where figure and labels may be: above the floor, between the margins. */
   private Rectangle2D room() {
     return new Rectangle2D.Double(
-        MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.floor() - scale.top());
+        MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.bottom() - scale.top());
   }
 
   private void labels() {
@@ -151,9 +151,23 @@ final class PositionPage {
             List.of(between(force.getP1(), above, 0.04), between(force.getP1(), above, 0.2))));
     labels.addAll(new SupportInk(view, style, scale).labels());
     lines.addAll(new LoadInk(view, style, scale).lines());
-    new LabelPlacer(room(), List.of(), lines, body)
+    new LabelPlacer(room(), kept(), lines, body)
         .place(labels)
         .forEach(placed -> ink.add(LabelInk.onPage(placed, style)));
+  }
+
+  /** Joints and the arcs around them stay free of labels. */
+  private List<Rectangle2D> kept() {
+    List<Rectangle2D> kept = new ArrayList<>();
+    view.joints().forEach(joint -> kept.add(around(scale.onPage(joint), 4)));
+    for (DrawnArm arm : view.arms()) {
+      kept.add(around(scale.onPage(arm.joint()), arm.turns() ? TurnArc.RADIUS : 5));
+    }
+    return kept;
+  }
+
+  private static Rectangle2D around(Point2D point, double reach) {
+    return new Rectangle2D.Double(point.getX() - reach, point.getY() - reach, 2 * reach, 2 * reach);
   }
 
   private static Point2D between(Point2D from, Point2D to, double share) {

@@ -20,9 +20,11 @@ import org.leverbook.statics.Position;
 /**
  * The heaviest load's line of force and the arms to it.
  *
- * <p>From the front two weights at both sides have two lines of force. Then the right one is drawn,
- * and only joints that carry that weight alone have an arm. Nor has a leg that shares the load with
- * the other: how much presses on each foot decides there, not the arm.
+ * <p>In a flat view the arm is square to the line as both are seen; from elsewhere it is the arm in
+ * space, seen aslant. Other than from the side two weights at both sides have two lines of force.
+ * Then the right one is drawn, and only joints that carry that weight alone have an arm. Nor has a
+ * leg that shares the load with the other: how much presses on each foot decides there, not the
+ * arm.
  *
  * @param line the line; empty when nothing is held
  * @param arms the arms to it
@@ -41,13 +43,13 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
   static SeenArms of(Position position, List<JointId> wished, Sight sight) {
     Optional<Load> load = heaviest(position, sight);
     boolean gripping =
-        load.filter(l -> l instanceof Barbell || l instanceof HandWeights && sight.fromFront())
+        load.filter(l -> l instanceof Barbell || l instanceof HandWeights && !sight.fromSide())
             .isPresent();
     if (load.isEmpty()) {
       return new SeenArms(Optional.empty(), List.of(), gripping);
     }
     String source = load.get().source();
-    boolean apart = sight.fromFront() && apart(source, position, sight);
+    boolean apart = !sight.fromSide() && apart(source, position, sight);
     List<Force> forces = apart ? on(Side.RIGHT, source, position) : position.forces();
     ForceLine line = ForceLine.of(source, forces, sight).orElseThrow();
     List<DrawnArm> arms = new ArrayList<>();
@@ -103,11 +105,25 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
     if (apart && !beyond(moment, line.source(), position)) {
       return Optional.empty();
     }
-    if (sight.fromFront() && sharesWithOtherLeg(id, moment, line)) {
+    if (sight.frontal() && sharesWithOtherLeg(id, moment, line)) {
       return Optional.empty();
     }
     Vector2D joint = sight.seen(moment.centre());
-    return Optional.of(new DrawnArm(id, joint, line.foot(joint), moment, sight));
+    Vector2D foot = sight.flat() ? line.foot(joint) : sight.seen(line.foot(moment.centre()));
+    return Optional.of(
+        new DrawnArm(id, joint, foot, moment, turn(moment, line, position, sight), sight));
+  }
+
+  /** About the line of sight, on the side of the joint where the load is. */
+  private static double turn(JointMoment moment, ForceLine line, Position position, Sight sight) {
+    SegmentTree tree = position.placement().tree();
+    int distal = tree.distalOf(moment.joint().fullName());
+    boolean beyond =
+        position.forces().stream()
+            .filter(f -> f.source().equals(line.source()))
+            .anyMatch(f -> f.segment() == distal || tree.hangsOn(f.segment(), distal));
+    double turn = sight.depth(moment.moment());
+    return beyond ? turn : -turn;
   }
 
   /** Of a paired joint the side that is asked more in the plane of view. */
@@ -119,9 +135,12 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
                 .filter(side -> position.knows(id, side))
                 .map(side -> position.moment(id, side))
                 .toList();
-    if (sight.fromFront()) {
+    if (sight.frontal()) {
       return sides.stream()
           .max(Comparator.comparingDouble(m -> Math.abs(m.moment().dotProduct(sight.towards()))));
+    }
+    if (apart) {
+      return sides.stream().findFirst();
     }
     return sides.isEmpty() ? Optional.empty() : Optional.of(position.moment(id));
   }

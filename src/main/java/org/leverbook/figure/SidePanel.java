@@ -54,8 +54,14 @@ final class SidePanel {
     this.row = row;
     this.style = style;
     this.width = width;
-    this.scene = Optional.ofNullable(row.position()).map(p -> Scene.of(p, joints));
+    this.scene =
+        Optional.ofNullable(row.position()).map(SidePanel::levelled).map(p -> Scene.of(p, joints));
     this.extra = List.copyOf(extra);
+  }
+
+  /** All panels stand on one floor line, so a view from above is drawn from the side. */
+  private static Position levelled(Position position) {
+    return position.view().level() ? position : position.fromSide();
   }
 
   /** What of the world it must show, metres; empty where there is no position. */
@@ -75,7 +81,7 @@ final class SidePanel {
 
   /** Whether it is seen from the front. */
   boolean fromFront() {
-    return scene.filter(view -> view.sight().fromFront()).isPresent();
+    return scene.filter(view -> view.sight().frontal()).isPresent();
   }
 
   /**

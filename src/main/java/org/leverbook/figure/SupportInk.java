@@ -131,7 +131,7 @@ final class SupportInk {
   private Point2D tail(Reaction reaction, double below) {
     Vector2D seen = view.seen(reaction.force()).normalize();
     Point2D tip = scale.onPage(view.seen(reaction.point()));
-    double room = scale.floor() + below - tip.getY();
+    double room = scale.bottom() + below - tip.getY();
     double steep = ARROW * seen.getY();
     double length = steep > room && room > 0 ? ARROW * Math.max(0.3, room / steep) : ARROW;
     return new Point2D.Double(tip.getX() - length * seen.getX(), tip.getY() + length * seen.getY());
