@@ -97,24 +97,41 @@ final class BodyInk {
     Vector2D to = scale.centred(bar.centre().add(half));
     double thick = Math.max(3, 2 * bar.grip() * scale.perMetre());
     ink.add(Form.line(Curves.open(List.of(from, to)), Pen.solid(style.metal(), thick)));
-    for (double side : new double[] {-1, 1}) {
-      List<Vector2D> rim = new ArrayList<>();
-      for (double along : new double[] {0, PLATES}) {
-        Vector3D face = new Vector3D(0, 0, side * (Scene.BarSeen.HALF_BETWEEN_COLLARS + along));
-        rim.addAll(rim(bar.middle().add(face), bar.plate()));
-      }
-      ink.add(new Form(Loft.hull(rim), style.metal(), 0.25, Pen.solid(style.metal(), 1.4)));
+    for (Area plates : plates(view)) {
+      ink.add(new Form(scale.onPage(plates), style.metal(), 0.25, Pen.solid(style.metal(), 1.4)));
     }
     return ink;
   }
 
-  /** Around a plate on a bar that lies across the lifter, as it is seen on the page. */
-  private List<Vector2D> rim(Vector3D centre, double radius) {
+  /** The plates of a bar as they are seen, metres: one disc, or those of both sides. */
+  static List<Area> plates(Scene view) {
+    List<Area> plates = new ArrayList<>();
+    view.bar()
+        .ifPresent(
+            bar -> {
+              if (bar.rod().getNorm() == 0) {
+                plates.add(new Area(Curves.disc(bar.centre(), bar.plate())));
+                return;
+              }
+              for (double side : new double[] {-1, 1}) {
+                List<Vector2D> rim = new ArrayList<>();
+                for (double along : new double[] {0, PLATES}) {
+                  double aside = side * (Scene.BarSeen.HALF_BETWEEN_COLLARS + along);
+                  rim.addAll(rim(view, bar.middle().add(new Vector3D(0, 0, aside)), bar.plate()));
+                }
+                plates.add(new Area(Loft.hull(rim)));
+              }
+            });
+    return plates;
+  }
+
+  /** Around a plate on a bar that lies across the lifter, as it is seen, metres. */
+  private static List<Vector2D> rim(Scene view, Vector3D centre, double radius) {
     List<Vector2D> rim = new ArrayList<>();
     for (int i = 0; i < 40; i++) {
       double angle = 2 * Math.PI * i / 40;
       Vector3D out = new Vector3D(radius * Math.cos(angle), radius * Math.sin(angle), 0);
-      rim.add(scale.centred(view.seen(centre.add(out))));
+      rim.add(view.seen(centre.add(out)));
     }
     return rim;
   }

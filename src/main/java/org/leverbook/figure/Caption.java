@@ -111,7 +111,7 @@ final class Caption {
             ? ", to scale; each moment is about the line of sight, and is that of "
             : view.sight().fromSide()
                 ? ", to scale; each moment is that of "
-                : ", to scale; each moment is about the joint's own axis, and is that of ")
+                : ", to scale; each moment is the whole of it in space, and is that of ")
         + together(view.position())
         + ".";
   }

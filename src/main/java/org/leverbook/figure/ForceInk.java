@@ -110,9 +110,9 @@ record ForceInk(Scene view, FigureStyle style, PageScale scale, Rectangle2D room
     Line2D line = new Line2D.Double(joint, foot);
     content.add(Form.line(line, Pen.solid(style.paper(), 5)));
     content.add(Form.line(line, new Pen(accent.colour(), 2.6, accent.dash())));
-    Vector2D along = view.line().direction();
+    Vector2D along = arm.line().direction();
     double square = Math.min(9, joint.distance(foot) / 2);
-    if (square > 2 && !view.line().endOn()) {
+    if (square > 2 && !arm.line().endOn()) {
       content.add(Form.line(corner(joint, foot, along, square), Pen.solid(accent.colour(), 1.3)));
     }
     content.add(
@@ -121,6 +121,9 @@ record ForceInk(Scene view, FigureStyle style, PageScale scale, Rectangle2D room
             accent.colour(),
             1,
             Pen.solid(style.paper(), 1.4)));
+    if (arm.onLineOfItsOwn(view.line())) {
+      content.add(part(arm));
+    }
     if (arm.turns()) {
       content.add(
           TurnArc.of(
@@ -135,6 +138,26 @@ record ForceInk(Scene view, FigureStyle style, PageScale scale, Rectangle2D room
     attributes.put("data-drawn-m", String.format(Locale.ROOT, "%.6f", arm.length()));
     attributes.put("data-tends-to", arm.tendsTo().orElse(""));
     return new Group(attributes, content);
+  }
+
+  /** The line of a joint's own part of the load, thin: a piece of it, or a small ring. */
+  private Group part(DrawnArm arm) {
+    Pen thin = new Pen(style.ink(), 1, List.of(4.0, 3.0));
+    if (arm.line().endOn()) {
+      return new Group(
+          Map.of("class", "own-ring"),
+          List.of(
+              new Form(
+                  Curves.disc(scale.centred(arm.foot()), 4.5),
+                  style.paper(),
+                  1,
+                  Pen.solid(style.ink(), 1))));
+    }
+    Vector2D half = arm.line().direction().scalarMultiply(0.12);
+    Line2D piece =
+        new Line2D.Double(
+            scale.onPage(arm.foot().subtract(half)), scale.onPage(arm.foot().add(half)));
+    return new Group(Map.of("class", "own-line"), List.of(Form.line(piece, thin)));
   }
 
   private static boolean length(Point2D joint, Point2D foot) {

@@ -36,9 +36,8 @@ final class PositionPage {
     this.accents = accents(view, style);
     view.body().forEach(piece -> body.add(scale.onPage(piece.area())));
     MachineInk.covered(view).forEach(area -> body.add(scale.onPage(area)));
-    view.bar()
-        .map(bar -> new Area(Curves.disc(bar.centre(), bar.plate())))
-        .ifPresent(plate -> body.add(scale.onPage(plate)));
+    BodyInk.plates(view).forEach(plate -> body.add(scale.onPage(plate)));
+    SupportInk.covered(view).forEach(pad -> body.add(scale.onPage(pad)));
   }
 
   /** As in a plot of the same joints. */
@@ -151,6 +150,11 @@ final class PositionPage {
             List.of(between(force.getP1(), above, 0.04), between(force.getP1(), above, 0.2))));
     labels.addAll(new SupportInk(view, style, scale).labels());
     lines.addAll(new LoadInk(view, style, scale).lines());
+    view.bar()
+        .map(Scene.BarSeen::ends)
+        .ifPresent(
+            ends ->
+                lines.add(new Line2D.Double(scale.onPage(ends.get(0)), scale.onPage(ends.get(1)))));
     new LabelPlacer(room(), kept(), lines, body)
         .place(labels)
         .forEach(placed -> ink.add(LabelInk.onPage(placed, style)));

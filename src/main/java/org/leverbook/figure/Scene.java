@@ -74,6 +74,12 @@ record Scene(
       return List.of(centre.subtract(half), centre.add(half));
     }
 
+    /** Both ends of the rod as it is seen, metres. */
+    List<Vector2D> ends() {
+      Vector2D half = rod.scalarMultiply(HALF_LENGTH);
+      return List.of(centre.subtract(half), centre.add(half));
+    }
+
     /** The rod's own reach along an axis of the page, and that of plates square to it. */
     private double reach(double share) {
       double rest = Math.sqrt(Math.max(0, 1 - share * share));

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
@@ -109,9 +110,23 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
       return Optional.empty();
     }
     Vector2D joint = sight.seen(moment.centre());
-    Vector2D foot = sight.flat() ? line.foot(joint) : sight.seen(line.foot(moment.centre()));
-    return Optional.of(
-        new DrawnArm(id, joint, foot, moment, turn(moment, line, position, sight), sight));
+    ForceLine own = sight.fromSide() || sight.frontal() ? line : own(moment, line, sight);
+    Vector2D foot = sight.flat() ? own.foot(joint) : sight.seen(own.foot(moment.centre()));
+    double turn = turn(moment, line, position, sight);
+    return Optional.of(new DrawnArm(id, joint, foot, moment, own, turn, sight));
+  }
+
+  /** The line along which the joint's part of the load acts: one hand's of two, say. */
+  private static ForceLine own(JointMoment moment, ForceLine line, Sight sight) {
+    JointMoment.Part part = moment.parts().get(line.source());
+    double square = part.force().getNormSq();
+    if (square == 0) {
+      return line;
+    }
+    Vector3D to = part.force().crossProduct(part.moment()).scalarMultiply(1 / square);
+    Vector3D along =
+        part.force().dotProduct(line.along()) < 0 ? part.force().negate() : part.force();
+    return ForceLine.of(line.source(), moment.centre().add(to), along, sight);
   }
 
   /** About the line of sight, on the side of the joint where the load is. */
