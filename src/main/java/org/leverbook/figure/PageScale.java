@@ -31,6 +31,11 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
   private static final double AROUND = 0.05;
 
   static PageScale fitted(Scene view, double width, double top) {
+    return fitted(view, width, top, 0);
+  }
+
+  /** The same with more room above for labels, page units. */
+  static PageScale fitted(Scene view, double width, double top, double more) {
     Rectangle2D seen = new Rectangle2D.Double(view.line().point().getX(), 0, 0, 0);
     for (Silhouette piece : view.body()) {
       seen.add(piece.area().getBounds2D());
@@ -41,10 +46,17 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
     MachineInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
     if (!view.sight().level()) {
       FloorPatch.corners(view).forEach(point -> seen.add(point.getX(), point.getY()));
-      return whole(seen, width, top, seen.getMinY(), seen.getMaxY() + AROUND);
+      return whole(seen, width, top, seen.getMinY(), seen.getMaxY() + AROUND).taller(more);
     }
     // Toes and soles of a curve may dip below the floor by less than a line's width.
-    return whole(seen, width, top, 0, seen.getMaxY() + ABOVE);
+    return whole(seen, width, top, 0, seen.getMaxY() + ABOVE).taller(more);
+  }
+
+  private PageScale taller(double more) {
+    Rectangle2D whole =
+        new Rectangle2D.Double(
+            seen.getX(), seen.getY(), seen.getWidth(), seen.getHeight() + more / perMetre);
+    return new PageScale(perMetre, originX, floor + more, top, whole);
   }
 
   private static PageScale whole(

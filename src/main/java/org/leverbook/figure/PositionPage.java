@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.leverbook.body.JointId;
 import org.leverbook.figure.Ink.Words;
+import org.leverbook.quantity.Refused;
 
 /** Lays a view out on a page: one scale, the line of force, the arms, labels, caption. */
 final class PositionPage {
@@ -20,6 +21,11 @@ final class PositionPage {
   private static final double MARGIN = 28;
   private static final double ARROW = 74;
 
+  /** Pages without room for all labels are made taller by this, page units, and no more than. */
+  private static final double MORE = 90;
+
+  private static final double MOST = 540;
+
   private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
@@ -27,11 +33,11 @@ final class PositionPage {
   private final Map<JointId, FigureStyle.Accent> accents;
   private final List<Ink> ink = new ArrayList<>();
 
-  private PositionPage(Scene view, FigureStyle style) {
+  private PositionPage(Scene view, FigureStyle style, double more) {
     this.view = view;
     this.style = style;
     double head = MARGIN + 2.2 * style.title() + headLines().size() * 1.35 * style.caption();
-    this.scale = PageScale.fitted(view, WIDTH, head);
+    this.scale = PageScale.fitted(view, WIDTH, head, more);
     this.body = new Area();
     this.accents = accents(view, style);
     view.body().forEach(piece -> body.add(scale.onPage(piece.area())));
@@ -52,7 +58,15 @@ final class PositionPage {
   }
 
   static Drawing drawing(Scene view, FigureStyle style) {
-    return new PositionPage(view, style).page();
+    for (double more = 0; more <= MOST; more += MORE) {
+      try {
+        return new PositionPage(view, style, more).page();
+      } catch (Refused crowded) {
+        // A taller page has room for the labels that this one has none for.
+        continue;
+      }
+    }
+    return new PositionPage(view, style, MOST + MORE).page();
   }
 
   private Drawing page() {

@@ -103,16 +103,19 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
     if (!moment.mainLoad().equals(line.source()) || moment.arm3d() == 0) {
       return Optional.empty();
     }
-    if (apart && !beyond(moment, line.source(), position)) {
+    if (apart && !alone(moment, line.source(), position)) {
       return Optional.empty();
     }
     if (sight.frontal() && sharesWithOtherLeg(id, moment, line)) {
       return Optional.empty();
     }
     Vector2D joint = sight.seen(moment.centre());
-    ForceLine own = sight.fromSide() || sight.frontal() ? line : own(moment, line, sight);
+    boolean beyond = beyond(moment, line, position);
+    ForceLine own =
+        sight.fromSide() || sight.frontal() || !beyond ? line : own(moment, line, sight);
     Vector2D foot = sight.flat() ? own.foot(joint) : sight.seen(own.foot(moment.centre()));
-    double turn = turn(moment, line, position, sight);
+    // The part on the side of the load: what is distal to the joint, or all the rest.
+    double turn = sight.depth(beyond ? moment.moment() : moment.moment().negate());
     return Optional.of(new DrawnArm(id, joint, foot, moment, own, turn, sight));
   }
 
@@ -129,16 +132,13 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
     return ForceLine.of(line.source(), moment.centre().add(to), along, sight);
   }
 
-  /** About the line of sight, on the side of the joint where the load is. */
-  private static double turn(JointMoment moment, ForceLine line, Position position, Sight sight) {
+  /** Whether the load, or a part of it, acts on what is distal to the joint. */
+  private static boolean beyond(JointMoment moment, ForceLine line, Position position) {
     SegmentTree tree = position.placement().tree();
     int distal = tree.distalOf(moment.joint().fullName());
-    boolean beyond =
-        position.forces().stream()
-            .filter(f -> f.source().equals(line.source()))
-            .anyMatch(f -> f.segment() == distal || tree.hangsOn(f.segment(), distal));
-    double turn = sight.depth(moment.moment());
-    return beyond ? turn : -turn;
+    return position.forces().stream()
+        .filter(f -> f.source().equals(line.source()))
+        .anyMatch(f -> f.segment() == distal || tree.hangsOn(f.segment(), distal));
   }
 
   /** Of a paired joint the side that is asked more in the plane of view. */
@@ -170,7 +170,7 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
   }
 
   /** Whether the joint carries this one weight alone, as the shoulder does that of its hand. */
-  private static boolean beyond(JointMoment moment, String source, Position position) {
+  private static boolean alone(JointMoment moment, String source, Position position) {
     SegmentTree tree = position.placement().tree();
     int distal = tree.distalOf(moment.joint().fullName());
     long carried =
