@@ -78,6 +78,7 @@ public final class FigureIllustrator implements Illustrator {
   private static Picture drawn(PositionDrawing drawing, List<JointId> joints) {
     Position position = drawing.position();
     Scene view = Scene.of(position, joints.isEmpty() ? Scene.usual(position) : joints);
-    return PositionPicture.of(view, FigureStyle.PRINT);
+    Extras extras = new Extras(drawing.reactions(), drawing.muscles(), drawing.spine());
+    return PositionPicture.of(view, FigureStyle.PRINT, extras);
   }
 }

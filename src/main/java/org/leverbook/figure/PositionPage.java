@@ -28,13 +28,15 @@ final class PositionPage {
 
   private final Scene view;
   private final FigureStyle style;
+  private final Extras extras;
   private final PageScale scale;
   private final Area body;
   private final Map<JointId, FigureStyle.Accent> accents;
   private final List<Ink> ink = new ArrayList<>();
 
-  private PositionPage(Scene view, FigureStyle style, double more) {
+  private PositionPage(Scene view, FigureStyle style, Extras extras, double more) {
     this.view = view;
+    this.extras = extras;
     this.style = style;
     double head = MARGIN + 2.2 * style.title() + headLines().size() * 1.35 * style.caption();
     this.scale = PageScale.fitted(view, WIDTH, head, more);
@@ -57,16 +59,16 @@ final class PositionPage {
     return accents;
   }
 
-  static Drawing drawing(Scene view, FigureStyle style) {
+  static Drawing drawing(Scene view, FigureStyle style, Extras extras) {
     for (double more = 0; more <= MOST; more += MORE) {
       try {
-        return new PositionPage(view, style, more).page();
+        return new PositionPage(view, style, extras, more).page();
       } catch (Refused crowded) {
         // A taller page has room for the labels that this one has none for.
         continue;
       }
     }
-    return new PositionPage(view, style, MOST + MORE).page();
+    return new PositionPage(view, style, extras, MOST + MORE).page();
   }
 
   private Drawing page() {
@@ -78,13 +80,22 @@ final class PositionPage {
     ink.addAll(new MachineInk(view, style, scale).pieces());
     ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
+    MuscleInk muscles = new MuscleInk(view, style, scale);
+    if (extras.muscles()) {
+      ink.add(muscles.lines());
+    }
+    if (extras.spine()) {
+      ink.add(new SpineInk(view, style, scale).levels());
+    }
     ink.addAll(new LoadInk(view, style, scale).pieces());
     ink.add(floor.marks());
-    ink.addAll(supports.arrows());
+    ink.addAll(
+        extras.reactions() ? new ReactionInk(view, style, scale).arrows() : supports.arrows());
     ink.add(forces().line());
     view.arms().forEach(arm -> ink.add(forces().arm(arm, accents.get(arm.id()))));
     labels();
-    double height = caption(scale.bottom() + FloorInk.DEPTH + 14);
+    double below = legends(scale.bottom() + FloorInk.DEPTH + 14);
+    double height = caption(below, extras.muscles() ? List.of(muscles.sentence()) : List.of());
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("data-scale", String.format(Locale.ROOT, "%.6f", scale.perMetre()));
     attributes.put("data-floor-y", SvgWriter.number(scale.bottom()));
@@ -162,7 +173,13 @@ final class PositionPage {
             style.label(),
             style.ink(),
             List.of(between(force.getP1(), above, 0.04), between(force.getP1(), above, 0.2))));
-    labels.addAll(new SupportInk(view, style, scale).labels());
+    if (extras.reactions()) {
+      ReactionInk reactions = new ReactionInk(view, style, scale);
+      labels.addAll(reactions.labels());
+      lines.addAll(reactions.lines());
+    } else {
+      labels.addAll(new SupportInk(view, style, scale).labels());
+    }
     lines.addAll(new LoadInk(view, style, scale).lines());
     view.bar()
         .map(Scene.BarSeen::ends)
@@ -194,9 +211,29 @@ final class PositionPage {
         from.getY() + share * (to.getY() - from.getY()));
   }
 
-  private double caption(double top) {
+  /** What colours and arrows mean, a row each. */
+  private double legends(double top) {
     double y = top;
-    for (String sentence : Caption.sentences(view)) {
+    if (extras.reactions()) {
+      ink.add(new ReactionInk(view, style, scale).bar(MARGIN, y));
+      y += 0.6 * Legend.HEIGHT;
+    }
+    if (extras.muscles()) {
+      ink.add(MuscleInk.legend().at(MARGIN, y, style));
+      y += Legend.HEIGHT;
+    }
+    if (extras.spine()) {
+      ink.add(new SpineInk(view, style, scale).legend().at(MARGIN, y, style));
+      y += Legend.HEIGHT;
+    }
+    return y;
+  }
+
+  private double caption(double top, List<String> first) {
+    double y = top;
+    List<String> sentences = new ArrayList<>(first);
+    sentences.addAll(Caption.sentences(view));
+    for (String sentence : sentences) {
       for (String line : TextWidths.wrapped(sentence, style.caption(), WIDTH - 2 * MARGIN)) {
         y += 1.35 * style.caption();
         ink.add(new Words(line, MARGIN, y, style.caption(), false, style.ink(), false));

@@ -11,7 +11,11 @@ import org.leverbook.display.Picture;
 record PositionPicture(Drawing drawing, FigureStyle style) implements Picture {
 
   static PositionPicture of(Scene view, FigureStyle style) {
-    return new PositionPicture(PositionPage.drawing(view, style), style);
+    return of(view, style, Extras.NONE);
+  }
+
+  static PositionPicture of(Scene view, FigureStyle style, Extras extras) {
+    return new PositionPicture(PositionPage.drawing(view, style, extras), style);
   }
 
   @Override

@@ -160,6 +160,16 @@ final class SupportInk {
             .filter(r -> !r.source().equals("floor"))
             .filter(r -> view.seen(r.force()).getNorm() > seenLeast(r))
             .toList();
+    return withoutTwins(all);
+  }
+
+  /** Every push that can be told apart, the floor's too. */
+  List<Reaction> apart() {
+    return withoutTwins(
+        view.position().supportForces().stream().filter(r -> r.force().getNorm() > 1).toList());
+  }
+
+  private List<Reaction> withoutTwins(List<Reaction> all) {
     return all.stream().filter(r -> !r.on().startsWith(LEFT) || !hasTwin(r, all)).toList();
   }
 
@@ -169,7 +179,7 @@ final class SupportInk {
   }
 
   /** As in "each foot" where both sides look the same from the side. */
-  private String name(Reaction reaction) {
+  String name(Reaction reaction) {
     String on = reaction.on();
     boolean both = on.startsWith(RIGHT) && hasTwin(reaction, view.position().supportForces());
     return both ? "each " + on.substring(RIGHT.length()) : on;

@@ -15,7 +15,7 @@ import org.leverbook.study.TableFiles;
 import tech.tablesaw.api.Table;
 
 /** The words for the best setting and for tables in files; {@link Vocabulary} hands them on. */
-public abstract sealed class OptimumWords extends ClaimWords permits Vocabulary {
+public abstract sealed class OptimumWords extends ClaimWords permits FigureWords {
 
   /** Ends of a range only; the search has its own number of looks. */
   private static final int ENDS = 2;
