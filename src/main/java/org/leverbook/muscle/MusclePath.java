@@ -2,6 +2,7 @@ package org.leverbook.muscle;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.JointId;
@@ -20,10 +21,19 @@ import org.leverbook.pose.Placement;
  */
 public final class MusclePath {
 
-  /** Ends reach so far along the bones beyond the first and the last joint, metres. */
-  private static final double LIMB = 0.10;
-
+  /** Beyond the first and the last joint a path goes on along the bone, drawn by eye, metres. */
   private static final double VERTEBRA = 0.02;
+
+  private static final Map<String, Double> BEFORE =
+      Map.of("knee", 0.25, "ankle", 0.25, "elbow", 0.17, "wrist", 0.17);
+
+  private static final Map<String, Double> AFTER =
+      Map.of("hip", 0.12, "shoulder", 0.12, "knee", 0.07, "elbow", 0.05);
+
+  /** On the trunk: of one joint from the pelvis' crest, of two from close to the hip. */
+  private static final double CREST = 0.08;
+
+  private static final double CLOSE = 0.02;
 
   private MusclePath() {}
 
@@ -57,10 +67,12 @@ public final class MusclePath {
     int first = passes.firstKey();
     int last = passes.lastKey();
     int parent = tree.segment(first).parent();
-    path.add(0, path.get(0).add(outward(where, parent, first).scalarMultiply(-reach(tree, first))));
+    path.add(
+        0,
+        path.get(0).add(outward(where, parent, first).scalarMultiply(-before(tree, first, last))));
     path.add(
         path.get(path.size() - 1)
-            .add(outward(where, last, last).scalarMultiply(reach(tree, last))));
+            .add(outward(where, last, last).scalarMultiply(after(tree, last))));
     return path;
   }
 
@@ -91,7 +103,17 @@ public final class MusclePath {
     return tree.segment(segment).joint().name().matches("[LTC]\\d.*");
   }
 
-  private static double reach(SegmentTree tree, int segment) {
-    return spine(tree, segment) ? VERTEBRA : LIMB;
+  private static double before(SegmentTree tree, int first, int last) {
+    if (spine(tree, first)) {
+      return VERTEBRA;
+    }
+    double trunk = first == last ? CREST : CLOSE;
+    return BEFORE.getOrDefault(tree.segment(first).joint().name(), trunk);
+  }
+
+  private static double after(SegmentTree tree, int last) {
+    return spine(tree, last)
+        ? VERTEBRA
+        : AFTER.getOrDefault(tree.segment(last).joint().name(), 2 * VERTEBRA);
   }
 }
