@@ -71,7 +71,6 @@ final class Caption {
     }
     all.add(balance(position));
     all.add(meaning(view));
-    arcs(view).ifPresent(all::add);
     hidden(view).ifPresent(all::add);
     atReader(view).ifPresent(all::add);
     missing(view).ifPresent(all::add);
@@ -212,7 +211,8 @@ final class Caption {
     return view.line().endOn() ? "The ring, seen end-on," : "The dashed line";
   }
 
-  private static Optional<String> arcs(Scene view) {
+  /** What arcs mean; for pages that draw them. */
+  static Optional<String> arcs(Scene view) {
     return view.arms().stream().anyMatch(DrawnArm::turns)
         ? Optional.of(
             "Arcs show which way the resistance tends to turn the part on the side of the "

@@ -124,11 +124,6 @@ record ForceInk(Scene view, FigureStyle style, PageScale scale, Rectangle2D room
     if (arm.onLineOfItsOwn(view.line())) {
       content.add(part(arm));
     }
-    if (arm.turns()) {
-      content.add(
-          TurnArc.of(
-              joint, length(joint, foot) ? foot : below(joint), arm, accent.colour(), style));
-    }
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("class", "arm");
     attributes.put("data-joint", arm.id().word());
@@ -160,12 +155,12 @@ record ForceInk(Scene view, FigureStyle style, PageScale scale, Rectangle2D room
     return new Group(Map.of("class", "own-line"), List.of(Form.line(piece, thin)));
   }
 
-  private static boolean length(Point2D joint, Point2D foot) {
-    return joint.distance(foot) > 1;
-  }
-
-  private static Point2D below(Point2D joint) {
-    return new Point2D.Double(joint.getX(), joint.getY() + 1);
+  /** The arc at an arm's joint that shows which way the resistance tends to turn it. */
+  Group arc(DrawnArm arm, FigureStyle.Accent accent) {
+    Point2D joint = scale.onPage(arm.joint());
+    Point2D foot = scale.onPage(arm.foot());
+    Point2D below = new Point2D.Double(joint.getX(), joint.getY() + 1);
+    return TurnArc.of(joint, joint.distance(foot) > 1 ? foot : below, arm, accent.colour(), style);
   }
 
   /** The mark of a right angle where the arm meets the line of force. */

@@ -93,6 +93,9 @@ final class PositionPage {
         extras.reactions() ? new ReactionInk(view, style, scale).arrows() : supports.arrows());
     ink.add(forces().line());
     view.arms().forEach(arm -> ink.add(forces().arm(arm, accents.get(arm.id()))));
+    view.arms().stream()
+        .filter(DrawnArm::turns)
+        .forEach(arm -> ink.add(forces().arc(arm, accents.get(arm.id()))));
     labels();
     double below = legends(scale.bottom() + FloorInk.DEPTH + 14);
     double height = caption(below, extras.muscles() ? List.of(muscles.sentence()) : List.of());
@@ -232,6 +235,7 @@ final class PositionPage {
   private double caption(double top, List<String> first) {
     double y = top;
     List<String> sentences = new ArrayList<>(first);
+    Caption.arcs(view).ifPresent(sentences::add);
     sentences.addAll(Caption.sentences(view));
     for (String sentence : sentences) {
       for (String line : TextWidths.wrapped(sentence, style.caption(), WIDTH - 2 * MARGIN)) {
