@@ -59,7 +59,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(17);
+    assertThat(lessons).isEqualTo(18);
   }
 
   @Test

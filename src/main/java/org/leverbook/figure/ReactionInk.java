@@ -27,6 +27,8 @@ final class ReactionInk {
   /** An arrow shorter than this is a ring. */
   private static final double SHORTEST = 9;
 
+  private static final double HEAD = 13;
+
   private final Scene view;
   private final FigureStyle style;
   private final PageScale scale;
@@ -59,7 +61,8 @@ final class ReactionInk {
   }
 
   private List<Ink> arrow(Point2D from, Point2D to) {
-    double back = 8 / from.distance(to);
+    // The tip of a head lies 0.6 of its length beyond the end of its line.
+    double back = 0.6 * HEAD / from.distance(to);
     Point2D neck =
         new Point2D.Double(
             to.getX() - back * (to.getX() - from.getX()),
@@ -68,7 +71,7 @@ final class ReactionInk {
     return List.of(
         Form.line(line, Pen.solid(style.paper(), 5)),
         Form.line(line, Pen.solid(style.quiet(), 3)),
-        Form.filled(Arrows.head(from, neck, 13, 5.5), style.quiet()));
+        Form.filled(Arrows.head(from, neck, HEAD, 5.5), style.quiet()));
   }
 
   private List<Ink> ring(Point2D at) {
