@@ -1,11 +1,11 @@
 package org.leverbook.figure;
 
 import java.awt.geom.Area;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
@@ -89,7 +89,7 @@ final class BodyInk {
                 Curves.disc(centre, Math.max(3, bar.grip() * scale.perMetre())), style.metal())));
   }
 
-  /** A bar along the page, its plates on edge. */
+  /** A bar along the page or aslant, its plates on edge or as ovals. */
   private List<Ink> across(Scene.BarSeen bar) {
     List<Ink> ink = new ArrayList<>();
     Vector2D half = bar.rod().scalarMultiply(Scene.BarSeen.HALF_LENGTH);
@@ -97,22 +97,42 @@ final class BodyInk {
     Vector2D to = scale.centred(bar.centre().add(half));
     double thick = Math.max(3, 2 * bar.grip() * scale.perMetre());
     ink.add(Form.line(Curves.open(List.of(from, to)), Pen.solid(style.metal(), thick)));
-    double unit = scale.perMetre();
-    for (double side : new double[] {-1, 1}) {
-      Vector2D plates =
-          bar.centre().add(bar.rod().scalarMultiply(side * Scene.BarSeen.HALF_BETWEEN_COLLARS));
-      Vector2D at = scale.centred(plates.add(bar.rod().scalarMultiply(side * PLATES / 2)));
-      ink.add(
-          new Form(
-              new Rectangle2D.Double(
-                  at.getX() - unit * PLATES / 2,
-                  at.getY() - unit * bar.plate(),
-                  unit * PLATES,
-                  2 * unit * bar.plate()),
-              style.metal(),
-              0.25,
-              Pen.solid(style.metal(), 1.4)));
+    for (Area plates : plates(view)) {
+      ink.add(new Form(scale.onPage(plates), style.metal(), 0.25, Pen.solid(style.metal(), 1.4)));
     }
     return ink;
+  }
+
+  /** The plates of a bar as they are seen, metres: one disc, or those of both sides. */
+  static List<Area> plates(Scene view) {
+    List<Area> plates = new ArrayList<>();
+    view.bar()
+        .ifPresent(
+            bar -> {
+              if (bar.rod().getNorm() == 0) {
+                plates.add(new Area(Curves.disc(bar.centre(), bar.plate())));
+                return;
+              }
+              for (double side : new double[] {-1, 1}) {
+                List<Vector2D> rim = new ArrayList<>();
+                for (double along : new double[] {0, PLATES}) {
+                  double aside = side * (Scene.BarSeen.HALF_BETWEEN_COLLARS + along);
+                  rim.addAll(rim(view, bar.middle().add(new Vector3D(0, 0, aside)), bar.plate()));
+                }
+                plates.add(new Area(Loft.hull(rim)));
+              }
+            });
+    return plates;
+  }
+
+  /** Around a plate on a bar that lies across the lifter, as it is seen, metres. */
+  private static List<Vector2D> rim(Scene view, Vector3D centre, double radius) {
+    List<Vector2D> rim = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      double angle = 2 * Math.PI * i / 40;
+      Vector3D out = new Vector3D(radius * Math.cos(angle), radius * Math.sin(angle), 0);
+      rim.add(view.seen(centre.add(out)));
+    }
+    return rim;
   }
 }

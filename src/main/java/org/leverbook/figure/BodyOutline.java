@@ -3,6 +3,8 @@ package org.leverbook.figure;
 import java.awt.Shape;
 import java.awt.geom.Area;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
@@ -13,6 +15,7 @@ import org.leverbook.body.Links;
 import org.leverbook.body.Side;
 import org.leverbook.figure.LimbOutline.Station;
 import org.leverbook.pose.Placement;
+import org.leverbook.statics.View;
 
 /**
  * The flesh of a placed body, as it is seen.
@@ -21,6 +24,9 @@ import org.leverbook.pose.Placement;
  * drawn by eye (no source) and carries no number.
  */
 final class BodyOutline {
+
+  /** A limb that is so much farther away than the other is behind it, metres. */
+  private static final double BEHIND = 0.12;
 
   private final Body body;
   private final Placement where;
@@ -39,14 +45,11 @@ final class BodyOutline {
 
   /** The pieces from back to front. */
   List<Silhouette> pieces() {
-    if (sight.fromFront()) {
-      return List.of(
-          new Silhouette(
-              "trunk and head", false, new FrontTrunk(body, where, girths, sight).area()),
-          new Silhouette("right leg", false, leg(Side.RIGHT)),
-          new Silhouette("left leg", false, leg(Side.LEFT)),
-          new Silhouette("right arm", false, arm(Side.RIGHT)),
-          new Silhouette("left arm", false, arm(Side.LEFT)));
+    if (sight.view().equals(View.FRONT)) {
+      return solids();
+    }
+    if (!sight.fromSide()) {
+      return nearestLast();
     }
     return List.of(
         new Silhouette("far leg", true, leg(Side.LEFT)),
@@ -55,6 +58,42 @@ final class BodyOutline {
             "trunk and head", false, new TrunkOutline(body, where, girths, sight).area()),
         new Silhouette("near leg", false, leg(Side.RIGHT)),
         new Silhouette("near arm", false, arm(Side.RIGHT)));
+  }
+
+  private List<Silhouette> solids() {
+    return List.of(
+        new Silhouette("trunk and head", false, new FrontTrunk(body, where, girths, sight).area()),
+        new Silhouette("right leg", false, leg(Side.RIGHT)),
+        new Silhouette("left leg", false, leg(Side.LEFT)),
+        new Silhouette("right arm", false, arm(Side.RIGHT)),
+        new Silhouette("left arm", false, arm(Side.LEFT)));
+  }
+
+  /** What is nearer to the eye covers what is farther; a limb well behind its twin is paler. */
+  private List<Silhouette> nearestLast() {
+    List<Silhouette> solids = solids();
+    List<Double> depths = new ArrayList<>();
+    depths.add(depth(JointId.L5_S1.word(), JointId.T7_T8.word(), JointId.C7_T1.word()));
+    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+      depths.add(depth(JointId.HIP.on(side), JointId.KNEE.on(side), JointId.ANKLE.on(side)));
+    }
+    for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+      depths.add(depth(JointId.SHOULDER.on(side), JointId.ELBOW.on(side), JointId.WRIST.on(side)));
+    }
+    List<Integer> order = new ArrayList<>(List.of(0, 1, 2, 3, 4));
+    order.sort(Comparator.comparingDouble(depths::get));
+    List<Silhouette> pieces = new ArrayList<>();
+    for (int i : order) {
+      int twin = i == 0 ? 0 : i % 2 == 1 ? i + 1 : i - 1;
+      Silhouette piece = solids.get(i);
+      boolean far = depths.get(i) < depths.get(twin) - BEHIND;
+      pieces.add(new Silhouette(piece.name(), far, piece.area()));
+    }
+    return pieces;
+  }
+
+  private double depth(String... joints) {
+    return Arrays.stream(joints).map(where::centre).mapToDouble(sight::depth).average().orElse(0);
   }
 
   private Area leg(Side side) {
@@ -126,7 +165,7 @@ final class BodyOutline {
     int hand = where.tree().distalOf(JointId.WRIST.on(side));
     Vector2D from = sight.seen(where.origin(hand));
     Vector2D grip = sight.seen(where.centre(JointId.GRIP.on(side)));
-    if (sight.fromFront() && !gripping) {
+    if (!sight.fromSide() && !gripping) {
       double palm = 0.5 * girths.length("handbreadth");
       return List.of(
           solid(
@@ -169,7 +208,7 @@ final class BodyOutline {
 
   private Shape limb(JointId from, JointId to, Side side, Station... stations) {
     int segment = where.tree().distalOf(from.on(side));
-    if (sight.fromFront()) {
+    if (!sight.fromSide()) {
       return solid(segment, where.centre(to.on(side)), List.of(stations), 1);
     }
     Vector2D forward = sight.seen(where.frame(segment).x());

@@ -57,7 +57,7 @@ final class Caption {
   }
 
   private static String viewed(Scene view) {
-    return view.sight().fromFront() ? "front view" : "side view";
+    return view.sight().view().called();
   }
 
   static List<String> sentences(Scene view) {
@@ -72,6 +72,7 @@ final class Caption {
     all.add(balance(position));
     all.add(meaning(view));
     hidden(view).ifPresent(all::add);
+    atReader(view).ifPresent(all::add);
     missing(view).ifPresent(all::add);
     all.addAll(position.notes());
     all.add("Sources: " + String.join("; ", sources(position)) + ".");
@@ -98,15 +99,18 @@ final class Caption {
   private static String meaning(Scene view) {
     if (view.arms().isEmpty()) {
       return view.holdsSomething()
-          ? "The dashed line is the load's line of force."
+          ? line(view) + " is the load's line of force."
           : "Nothing is held, so no arms are drawn: the line is that of the body's own weight, through its centre of"
               + " mass, and each joint carries only its share of it.";
     }
     return "Arms run from the joint square onto the line of force of the "
         + view.line().source()
-        + (view.sight().fromFront()
+        + (view.line().endOn() ? ", seen end-on as a ring" : "")
+        + (view.sight().frontal()
             ? ", to scale; each moment is about the line of sight, and is that of "
-            : ", to scale; each moment is that of ")
+            : view.sight().fromSide()
+                ? ", to scale; each moment is that of "
+                : ", to scale; each moment is the whole of it in space, and is that of ")
         + together(view.position())
         + ".";
   }
@@ -139,7 +143,7 @@ final class Caption {
     if (view.without().isEmpty() || !view.holdsSomething()) {
       return Optional.empty();
     }
-    boolean front = view.sight().fromFront();
+    boolean front = view.sight().frontal();
     String joints =
         view.without().stream()
             .map(j -> front && j.paired() ? j.word() : JointNames.of(j))
@@ -187,10 +191,52 @@ final class Caption {
             "The "
                 + viewed(view)
                 + " hides what runs "
-                + (view.sight().fromFront() ? "forward and back" : "sideways")
+                + across(view.sight())
                 + "; in space the line of force is this far away: "
                 + String.join("; ", parts)
                 + ".");
+  }
+
+  private static String across(Sight sight) {
+    if (sight.frontal()) {
+      return "forward and back";
+    }
+    if (sight.fromSide()) {
+      return "sideways";
+    }
+    return sight.flat() ? "up and down" : "towards the reader";
+  }
+
+  private static String line(Scene view) {
+    return view.line().endOn() ? "The ring, seen end-on," : "The dashed line";
+  }
+
+  /** What arcs mean; for pages that draw them. */
+  static Optional<String> arcs(Scene view) {
+    return view.arms().stream().anyMatch(DrawnArm::turns)
+        ? Optional.of(
+            "Arcs show which way the resistance tends to turn the part on the side of the "
+                + view.line().source()
+                + ".")
+        : Optional.empty();
+  }
+
+  private static Optional<String> atReader(Scene view) {
+    List<String> arms =
+        view.arms().stream()
+            .filter(DrawnArm::pointsAtReader)
+            .map(
+                arm ->
+                    String.format(
+                        Locale.ROOT,
+                        "the arm to the %s points at the reader: %.1f cm in space, seen as little"
+                            + " more than a dot",
+                        arm.id().word(),
+                        100 * arm.moment().arm3d()))
+            .toList();
+    return arms.isEmpty()
+        ? Optional.empty()
+        : Optional.of(capital(String.join("; ", arms)) + ". Another view shows it.");
   }
 
   static String capital(String text) {

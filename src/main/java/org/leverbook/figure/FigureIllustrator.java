@@ -9,6 +9,7 @@ import org.leverbook.display.Picture;
 import org.leverbook.lift.Library;
 import org.leverbook.marks.Fit;
 import org.leverbook.statics.Position;
+import org.leverbook.statics.PositionDrawing;
 import org.leverbook.study.ClaimAnswer;
 import org.leverbook.study.Comparison;
 import org.leverbook.study.Grid;
@@ -48,6 +49,9 @@ public final class FigureIllustrator implements Illustrator {
     }
     if (subject instanceof Library library) {
       return Optional.of(LiftSheet.picture(library, FigureStyle.current()));
+    }
+    if (subject instanceof PositionDrawing drawing) {
+      return Optional.of(drawn(drawing, joints));
     }
     if (subject instanceof Fit fit) {
       return Optional.of(PhotoPage.picture(fit, joints, style));
@@ -94,7 +98,14 @@ public final class FigureIllustrator implements Illustrator {
             .distinct()
             .toList();
     return subject instanceof Sweep sweep
-        ? Optional.of(Animation.of(sweep, joints, FigureStyle.PRINT))
+        ? Optional.of(Animation.of(sweep, joints, FigureStyle.current()))
         : Optional.empty();
+  }
+
+  private static Picture drawn(PositionDrawing drawing, List<JointId> joints) {
+    Position position = drawing.position();
+    Scene view = Scene.of(position, joints.isEmpty() ? Scene.usual(position) : joints);
+    Extras extras = new Extras(drawing.reactions(), drawing.muscles(), drawing.spine());
+    return PositionPicture.of(view, FigureStyle.current(), extras);
   }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.figure.Ink.Form;
 import org.leverbook.figure.Ink.Group;
@@ -36,6 +37,9 @@ final class FloorInk {
   }
 
   Group ground() {
+    if (!view.sight().level()) {
+      return new Group(Map.of("class", "floor"), seenFromAbove());
+    }
     double y = scale.floor();
     List<Ink> content = new ArrayList<>();
     content.add(Form.line(new Line2D.Double(60, y, right - 32, y), Pen.solid(style.quiet(), 1.4)));
@@ -48,9 +52,44 @@ final class FloorInk {
     return new Group(Map.of("class", "floor"), content);
   }
 
+  /** The floor as an area, and on it the outline of what carries. */
+  private List<Ink> seenFromAbove() {
+    List<Ink> content = new ArrayList<>();
+    content.add(
+        new Form(
+            polygon(FloorPatch.corners(view)), style.farFlesh(), 0.5, Pen.solid(style.quiet(), 1)));
+    view.position()
+        .onGround()
+        .filter(balance -> balance.polygon().size() > 2)
+        .ifPresent(
+            balance ->
+                content.add(
+                    Form.line(
+                        polygon(
+                            balance.polygon().stream()
+                                .map(p -> view.seen(new Vector3D(p.getX(), 0, p.getY())))
+                                .toList()),
+                        new Pen(style.quiet(), 1, List.of(2.0, 3.0)))));
+    return content;
+  }
+
+  private Path2D polygon(List<Vector2D> corners) {
+    Path2D path = new Path2D.Double();
+    for (int i = 0; i < corners.size(); i++) {
+      Point2D corner = scale.onPage(corners.get(i));
+      if (i == 0) {
+        path.moveTo(corner.getX(), corner.getY());
+      } else {
+        path.lineTo(corner.getX(), corner.getY());
+      }
+    }
+    path.closePath();
+    return path;
+  }
+
   Group marks() {
     List<Ink> content = new ArrayList<>();
-    double y = scale.floor();
+    double y = scale.bottom();
     double length = BAR * scale.perMetre();
     double left = right - 32 - length;
     Path2D bar = new Path2D.Double();
@@ -64,7 +103,16 @@ final class FloorInk {
     content.add(text("20 cm", left, y + 42));
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("class", "balance");
-    view.position().onGround().ifPresent(b -> pressure(b, left, content, attributes));
+    view.position()
+        .onGround()
+        .ifPresent(
+            b -> {
+              if (view.sight().level()) {
+                pressure(b, left, content, attributes);
+              } else {
+                content.add(onFloor(b));
+              }
+            });
     return new Group(attributes, content);
   }
 
@@ -79,11 +127,21 @@ final class FloorInk {
     mark.lineTo(at.getX() + 6, y + 13);
     mark.closePath();
     content.add(new Form(mark, style.ink(), 1, Pen.solid(style.paper(), 1)));
-    String words = view.sight().fromFront() ? "floor's push" : words(balance);
+    String words = view.sight().fromSide() ? words(balance) : "floor's push";
     double width = TextWidths.of(words, style.caption(), false);
     double x = Math.max(60, Math.min(at.getX() - width / 2, left - 12 - width));
     content.add(text(words, x, y + 28));
     attributes.put("data-centre-of-pressure-x", SvgWriter.number(at.getX()));
+  }
+
+  /** A ring with a dot where the floor's push acts, seen from above. */
+  private Ink onFloor(Balance balance) {
+    Vector2D at = scale.centred(view.seen(balance.centreOfPressure()));
+    return new Group(
+        Map.of("class", "push"),
+        List.of(
+            new Form(Curves.disc(at, 6), style.paper(), 1, Pen.solid(style.ink(), 1.4)),
+            Form.filled(Curves.disc(at, 2), style.ink())));
   }
 
   private static String words(Balance balance) {

@@ -82,7 +82,7 @@ final class FootOutline {
 
   private Shape outline(int segment, double[][] points) {
     List<Vector2D> around = new ArrayList<>();
-    if (sight.fromFront()) {
+    if (!sight.fromSide()) {
       double half = 0.5 * Girths.of(body.person()).length("footbreadthhorizontal");
       for (double[] p : points) {
         // Upper parts are narrower than the sole.

@@ -25,6 +25,7 @@ final class LabelInk {
       Line2D leader = new Line2D.Double(placed.from(), placed.to());
       content.add(Form.line(leader, Pen.solid(placed.label().colour(), 0.9)));
     }
+    content.add(new Form(placed.box(), style.paper(), GROUND, null));
     return words(placed, style, content, true);
   }
 

@@ -43,10 +43,15 @@ final class LabelPlacer {
    * @param body what is better left visible
    */
   LabelPlacer(Rectangle2D page, List<Rectangle2D> kept, List<Line2D> lines, Area body) {
+    this(page, kept, lines, new Coverage(page, body));
+  }
+
+  private LabelPlacer(
+      Rectangle2D page, List<Rectangle2D> kept, List<Line2D> lines, Coverage coverage) {
     this.page = page;
     this.kept = List.copyOf(kept);
     this.lines = List.copyOf(lines);
-    this.coverage = new Coverage(page, body);
+    this.coverage = coverage;
   }
 
   /**
@@ -68,12 +73,36 @@ final class LabelPlacer {
   }
 
   private Label.Placed best(Label label, List<Label.Placed> others) {
+    // A coarse look first: what it costs at most rules out most places of the fine grid.
+    Choice coarse = cheapest(label, others, 4 * STEP, Double.POSITIVE_INFINITY);
+    Choice fine = cheapest(label, others, STEP, coarse.cost() + 1e-9);
+    Label.Placed best = fine.placed();
+    if (best == null && !kept.isEmpty()) {
+      // Rather over a joint than not at all.
+      return new LabelPlacer(page, List.of(), lines, coverage).best(label, others);
+    }
+    if (best == null) {
+      throw new Refused(
+          "There is no room left on the picture for the label \"" + label.lines().get(0) + "\".");
+    }
+    return best;
+  }
+
+  /**
+   * A place and what it costs.
+   *
+   * @param placed where; null where no place is free
+   * @param cost of it
+   */
+  private record Choice(Label.Placed placed, double cost) {}
+
+  private Choice cheapest(Label label, List<Label.Placed> others, double step, double bound) {
     double w = label.width();
     double h = label.height();
     Label.Placed best = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (double y = page.getMinY(); y + h <= page.getMaxY(); y += STEP) {
-      for (double x = page.getMinX(); x + w <= page.getMaxX(); x += STEP) {
+    double least = bound;
+    for (double y = page.getMinY(); y + h <= page.getMaxY(); y += step) {
+      for (double x = page.getMinX(); x + w <= page.getMaxX(); x += step) {
         Rectangle2D box = new Rectangle2D.Double(x, y, w, h);
         // The distance alone rules most places out, and is the cheapest to know.
         if (nearest(label, box) >= least || !free(box, others)) {
@@ -94,11 +123,7 @@ final class LabelPlacer {
         }
       }
     }
-    if (best == null) {
-      throw new Refused(
-          "There is no room left on the picture for the label \"" + label.lines().get(0) + "\".");
-    }
-    return best;
+    return new Choice(best, least);
   }
 
   private static double nearest(Label label, Rectangle2D box) {

@@ -143,7 +143,7 @@ final class LoadInk {
       return pivoting(bar, where);
     } else if (load instanceof Worn worn && worn.kind().equals("belt")) {
       Vector2D belt = view.seen(new Grasps(worn.carriers()).handle(where));
-      Vector2D weight = belt.subtract(new Vector2D(0, DROP));
+      Vector2D weight = belt.add(down(DROP));
       return List.of(line(List.of(belt, weight), 1.2), disc(weight, WEIGHT));
     }
     return List.of();
@@ -189,7 +189,7 @@ final class LoadInk {
       if (kilograms > 0 && drawn.stream().noneMatch(other -> other.distance(hand) < 0.02)) {
         drawn.add(hand);
         boolean hangs = weights.kind().equals("kettlebell");
-        Vector2D centre = hangs ? hand.subtract(new Vector2D(0, 1.5 * WEIGHT)) : hand;
+        Vector2D centre = hangs ? hand.add(down(1.5 * WEIGHT)) : hand;
         if (hangs) {
           ink.add(line(List.of(hand, centre), 2.4));
         }
@@ -200,14 +200,15 @@ final class LoadInk {
   }
 
   private List<Ink> chains(Chains chains, Placement where) {
-    Vector2D bar = view.seen(chains.grasps().handle(where));
+    Vector3D bar = chains.grasps().handle(where);
     List<Ink> ink = new ArrayList<>();
     double lowest = Math.max(0, bar.getY() - chains.length());
     for (double y = bar.getY() - LINK; y > lowest; y -= LINK) {
       ink.add(
           new Form(
               Curves.disc(
-                  scale.centred(new Vector2D(bar.getX(), y)), 0.25 * LINK * scale.perMetre()),
+                  scale.centred(view.seen(new Vector3D(bar.getX(), y, bar.getZ()))),
+                  0.25 * LINK * scale.perMetre()),
               "",
               1,
               Pen.solid(style.metal(), 1.2)));
@@ -232,11 +233,11 @@ final class LoadInk {
 
   /** Where the plates of a lever are. */
   private static Vector2D plates(LeverMachine machine, Placement where, Scene view) {
-    Vector2D pivot = view.seen(machine.pivot());
-    Vector2D lever = view.seen(machine.grasps().handle(where)).subtract(pivot);
+    Vector3D lever = machine.grasps().handle(where).subtract(machine.pivot());
     double angle = Math.atan2(lever.getY(), lever.getX()) + machine.offset();
-    return pivot.add(
-        new Vector2D(machine.arm() * Math.cos(angle), machine.arm() * Math.sin(angle)));
+    double arm = machine.arm();
+    return view.seen(
+        machine.pivot().add(new Vector3D(arm * Math.cos(angle), arm * Math.sin(angle), 0)));
   }
 
   private List<Ink> pivoting(PivotingBar bar, Placement where) {
@@ -250,6 +251,11 @@ final class LoadInk {
       ink.add(disc(tip, PLATE));
     }
     return ink;
+  }
+
+  /** So far down in the world, as it is seen. */
+  private Vector2D down(double metres) {
+    return view.seen(new Vector3D(0, -metres, 0));
   }
 
   private Form line(List<Vector2D> points, double width) {

@@ -40,7 +40,8 @@ record Loft(Sight sight) {
 
   /** A ball of flesh. */
   Section ball(Vector3D centre, double radius) {
-    return new Section(centre, sight.across().scalarMultiply(radius), new Vector3D(0, radius, 0));
+    return new Section(
+        centre, sight.across().scalarMultiply(radius), sight.up().scalarMultiply(radius));
   }
 
   private List<Vector2D> around(Section section) {

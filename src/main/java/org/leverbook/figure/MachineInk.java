@@ -107,7 +107,7 @@ final class MachineInk {
 
   /** A cable that comes towards the eye, or from far away, shows no column. */
   private static Optional<Column> column(Load load, Scene view) {
-    if (!(load instanceof Cable cable)) {
+    if (!(load instanceof Cable cable) || !view.sight().level()) {
       return Optional.empty();
     }
     Vector3D hand = cable.grasps().handle(view.position().placement());
@@ -180,7 +180,7 @@ final class MachineInk {
   }
 
   private static Optional<Rail> rail(Load load, Scene view) {
-    if (!(load instanceof Sled sled) || view.sight().fromFront()) {
+    if (!(load instanceof Sled sled) || !view.sight().fromSide()) {
       return Optional.empty();
     }
     Placement where = view.position().placement();

@@ -137,7 +137,7 @@ final class MotionPage {
   List<String> notes() {
     List<String> notes = new ArrayList<>();
     boolean arms = scenes.stream().flatMap(Optional::stream).anyMatch(s -> !s.arms().isEmpty());
-    boolean front = scenes.stream().flatMap(Optional::stream).anyMatch(s -> s.sight().fromFront());
+    boolean front = scenes.stream().flatMap(Optional::stream).anyMatch(s -> s.sight().frontal());
     notes.add(
         (arms
                 ? "Arms run from the joint square onto the dashed line of force, to one scale in"

@@ -196,7 +196,7 @@ final class MotionStage {
 
   /** From the side with a sign, as in the plot: so a label is of one length in all frames. */
   private static String size(DrawnArm arm) {
-    if (arm.sight().fromFront()) {
+    if (arm.sight().frontal()) {
       return arm.size();
     }
     return MotionNumbers.signed(100 * arm.told(), 1)

@@ -26,7 +26,7 @@ final class PageFoot {
               + " hollow, with a minus, where the resistance extends. All bars are drawn to one"
               + " measure.");
     }
-    if (positions.stream().anyMatch(part -> part.scene().sight().fromFront())) {
+    if (positions.stream().anyMatch(part -> part.scene().sight().frontal())) {
       sentences.add(
           "Seen from the front, arm and moment are about the line of sight; tables tell them about"
               + " the joint's own axis.");

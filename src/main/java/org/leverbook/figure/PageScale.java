@@ -12,7 +12,7 @@ import org.hipparchus.geometry.euclidean.twod.Vector2D;
  *
  * @param perMetre page units for one metre
  * @param originX where x = 0 is
- * @param floor where the floor is, y = 0
+ * @param floor where y = 0 is: the floor, in a level view
  * @param top where the drawing begins
  * @param seen what is to be seen, metres
  */
@@ -27,7 +27,15 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
   /** Of the line of force above the highest point, metres. */
   private static final double ABOVE = 0.14;
 
+  /** Around a floor that is seen as an area, metres. */
+  private static final double AROUND = 0.05;
+
   static PageScale fitted(Scene view, double width, double top) {
+    return fitted(view, width, top, 0);
+  }
+
+  /** The same with more room above for labels, page units. */
+  static PageScale fitted(Scene view, double width, double top, double more) {
     Rectangle2D seen = new Rectangle2D.Double(view.line().point().getX(), 0, 0, 0);
     for (Silhouette piece : view.body()) {
       seen.add(piece.area().getBounds2D());
@@ -36,13 +44,33 @@ record PageScale(double perMetre, double originX, double floor, double top, Rect
     view.bar().ifPresent(bar -> bar.corners().forEach(p -> seen.add(p.getX(), p.getY())));
     LoadInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
     MachineInk.extent(view).forEach(point -> seen.add(point.getX(), point.getY()));
+    if (!view.sight().level()) {
+      FloorPatch.corners(view).forEach(point -> seen.add(point.getX(), point.getY()));
+      return whole(seen, width, top, seen.getMinY(), seen.getMaxY() + AROUND).taller(more);
+    }
     // Toes and soles of a curve may dip below the floor by less than a line's width.
-    double high = seen.getMaxY() + ABOVE;
+    return whole(seen, width, top, 0, seen.getMaxY() + ABOVE).taller(more);
+  }
+
+  private PageScale taller(double more) {
+    Rectangle2D whole =
+        new Rectangle2D.Double(
+            seen.getX(), seen.getY(), seen.getWidth(), seen.getHeight() + more / perMetre);
+    return new PageScale(perMetre, originX, floor + more, top, whole);
+  }
+
+  private static PageScale whole(
+      Rectangle2D seen, double width, double top, double low, double high) {
     double scale =
-        Math.min(LARGEST, Math.min((width - 2 * LABELS) / seen.getWidth(), TALLEST / high));
+        Math.min(LARGEST, Math.min((width - 2 * LABELS) / seen.getWidth(), TALLEST / (high - low)));
     double originX = width / 2 - scale * seen.getCenterX();
-    Rectangle2D whole = new Rectangle2D.Double(seen.getX(), 0, seen.getWidth(), high);
+    Rectangle2D whole = new Rectangle2D.Double(seen.getX(), low, seen.getWidth(), high - low);
     return new PageScale(scale, originX, top + scale * high, top, whole);
+  }
+
+  /** Where the drawing ends: at the floor, or below the floor's nearest corner. */
+  double bottom() {
+    return floor - perMetre * seen.getMinY();
   }
 
   Point2D onPage(Vector2D point) {

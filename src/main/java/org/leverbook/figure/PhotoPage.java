@@ -29,12 +29,21 @@ final class PhotoPage {
   private static final double WIDTH = 900;
   private static final double MARGIN = 28;
 
+  /** A taller photo is drawn narrower than the page, page units. */
+  private static final double TALLEST = 900;
+
+  /** A lifter this tall on the page is drawn with full widths, a smaller one finer. */
+  private static final double USUAL = 420;
+
+  private static final double FINEST = 0.5;
+
   private final Fit fit;
   private final Position position;
   private final Scene view;
   private final FigureStyle style;
   private final Overlay over;
   private final Rectangle2D room;
+  private final double fine;
   private final List<Ink> ink = new ArrayList<>();
   private final List<Line2D> lines = new ArrayList<>();
   private final List<Label> labels = new ArrayList<>();
@@ -46,11 +55,13 @@ final class PhotoPage {
     position = fit.position();
     view = Scene.of(position, joints.isEmpty() ? Scene.USUAL : joints, Sight.SIDE);
     double top = MARGIN + 1.7 * style.title() + 1.35 * style.caption() * head().size();
-    double perPixel = (WIDTH - 2 * MARGIN) / fit.photo().still().width();
-    over = new Overlay(fit, position.placement(), MARGIN, top, perPixel);
-    room =
-        new Rectangle2D.Double(
-            MARGIN, top, WIDTH - 2 * MARGIN, perPixel * fit.photo().still().height());
+    double wide = fit.photo().still().width();
+    double high = fit.photo().still().height();
+    double perPixel = Math.min((WIDTH - 2 * MARGIN) / wide, TALLEST / high);
+    double left = (WIDTH - perPixel * wide) / 2;
+    over = new Overlay(fit, position.placement(), left, top, perPixel);
+    room = new Rectangle2D.Double(left, top, perPixel * wide, perPixel * high);
+    fine = Math.max(FINEST, Math.min(1, tall() / USUAL));
   }
 
   static Picture picture(Fit fit, List<JointId> joints, FigureStyle style) {
@@ -70,7 +81,11 @@ final class PhotoPage {
     ink.add(marks());
     line();
     arms();
-    new LabelPlacer(room, List.of(), lines, body)
+    head(over.spine());
+    // Beside a narrow photo the page is free too.
+    Rectangle2D free =
+        new Rectangle2D.Double(MARGIN, room.getY(), WIDTH - 2 * MARGIN, room.getHeight());
+    new LabelPlacer(free, List.of(), lines, body)
         .place(labels.stream().map(label -> label.in(style)).toList())
         .forEach(placed -> ink.add(LabelInk.onPhoto(placed, style)));
     double height = caption();
@@ -112,29 +127,56 @@ final class PhotoPage {
     return new Group(Map.of("class", "pose"), bones);
   }
 
-  private void bone(List<Ink> into, List<Point2D> points, double width) {
+  /** Labels had better not cover the face, about a tenth of the lifter above the spine. */
+  private void head(List<Point2D> spine) {
+    Point2D neck = spine.get(spine.size() - 4);
+    Point2D top = spine.get(spine.size() - 1);
+    double reach = 0.07 * tall() / Math.max(1e-9, neck.distance(top));
+    Vector2D middle =
+        new Vector2D(
+            top.getX() + reach * (top.getX() - neck.getX()),
+            top.getY() + reach * (top.getY() - neck.getY()));
+    body.add(new Area(Curves.disc(middle, 0.08 * tall())));
+  }
+
+  /** How tall the lifter is on the page, page units. */
+  private double tall() {
+    Rectangle2D around = new Rectangle2D.Double();
+    List<Point2D> points = new ArrayList<>(over.spine());
+    points.addAll(over.leg(fit.shown()));
+    around.setFrame(points.get(0).getX(), points.get(0).getY(), 0, 0);
+    points.forEach(around::add);
+    return Math.max(around.getHeight(), around.getWidth());
+  }
+
+  private void bone(List<Ink> into, List<Point2D> points, double full) {
+    double width = fine * full;
     List<Vector2D> ends = points.stream().map(p -> new Vector2D(p.getX(), p.getY())).toList();
     var path = Curves.open(ends);
-    into.add(Form.line(path, Pen.solid(style.paper(), width + 2.5)));
+    into.add(Form.line(path, Pen.solid(style.paper(), width + 2.5 * fine)));
     into.add(Form.line(path, Pen.solid(style.metal(), width)));
     for (Vector2D end : ends) {
       into.add(
           new Form(Curves.disc(end, 0.6 + width), style.paper(), 1, Pen.solid(style.metal(), 1.2)));
     }
-    body.add(new Area(new BasicStroke(18).createStrokedShape(path)));
+    body.add(new Area(new BasicStroke((float) (18 + 20 * fine)).createStrokedShape(path)));
   }
 
   /** A cross where the coach marked. */
   private Group marks() {
     List<Ink> crosses = new ArrayList<>();
+    double reach = 5 * fine;
     for (Mark mark : fit.marks()) {
       Point2D at = over.at(mark.pixel());
       for (double slope : new double[] {-1, 1}) {
         Line2D stroke =
             new Line2D.Double(
-                at.getX() - 5, at.getY() - 5 * slope, at.getX() + 5, at.getY() + 5 * slope);
-        crosses.add(Form.line(stroke, Pen.solid(style.paper(), 3.2)));
-        crosses.add(Form.line(stroke, Pen.solid(style.ink(), 1.4)));
+                at.getX() - reach,
+                at.getY() - reach * slope,
+                at.getX() + reach,
+                at.getY() + reach * slope);
+        crosses.add(Form.line(stroke, Pen.solid(style.paper(), 3.2 * fine)));
+        crosses.add(Form.line(stroke, Pen.solid(style.ink(), 1.4 * fine)));
       }
     }
     return new Group(Map.of("class", "marks"), crosses);
@@ -158,8 +200,8 @@ final class PhotoPage {
     List<Ink> content = new ArrayList<>();
     content.add(Form.line(whole, Pen.solid(style.paper(), 3.4)));
     content.add(Form.line(whole, new Pen(style.ink(), 1.6, List.of(7.0, 4.0))));
-    content.add(Form.line(new Line2D.Double(from, towards), Pen.solid(style.ink(), 3)));
-    content.add(Form.filled(Arrows.head(from, towards, 13, 5.5), style.ink()));
+    content.add(Form.line(new Line2D.Double(from, towards), Pen.solid(style.ink(), 3 * fine)));
+    content.add(Form.filled(Arrows.head(from, towards, 13 * fine, 5.5 * fine), style.ink()));
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("class", "line-of-force");
     attributes.put("data-source", force.source());
@@ -194,10 +236,10 @@ final class PhotoPage {
           new Group(
               attributes,
               List.of(
-                  Form.line(line, Pen.solid(style.paper(), 5.5)),
-                  Form.line(line, new Pen(accent.colour(), 3, accent.dash())),
+                  Form.line(line, Pen.solid(style.paper(), 5.5 * fine)),
+                  Form.line(line, new Pen(accent.colour(), 3 * fine, accent.dash())),
                   new Form(
-                      Curves.disc(new Vector2D(joint.getX(), joint.getY()), 5),
+                      Curves.disc(new Vector2D(joint.getX(), joint.getY()), 5 * fine),
                       accent.colour(),
                       1,
                       Pen.solid(style.paper(), 1.4)))));

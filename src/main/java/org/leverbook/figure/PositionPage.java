@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.leverbook.body.JointId;
 import org.leverbook.figure.Ink.Words;
+import org.leverbook.quantity.Refused;
 
 /** Lays a view out on a page: one scale, the line of force, the arms, labels, caption. */
 final class PositionPage {
@@ -20,25 +21,31 @@ final class PositionPage {
   private static final double MARGIN = 28;
   private static final double ARROW = 74;
 
+  /** Pages without room for all labels are made taller by this, page units, and no more than. */
+  private static final double MORE = 90;
+
+  private static final double MOST = 540;
+
   private final Scene view;
   private final FigureStyle style;
+  private final Extras extras;
   private final PageScale scale;
   private final Area body;
   private final Map<JointId, FigureStyle.Accent> accents;
   private final List<Ink> ink = new ArrayList<>();
 
-  private PositionPage(Scene view, FigureStyle style) {
+  private PositionPage(Scene view, FigureStyle style, Extras extras, double more) {
     this.view = view;
+    this.extras = extras;
     this.style = style;
     double head = MARGIN + 2.2 * style.title() + headLines().size() * 1.35 * style.caption();
-    this.scale = PageScale.fitted(view, WIDTH, head);
+    this.scale = PageScale.fitted(view, WIDTH, head, more);
     this.body = new Area();
     this.accents = accents(view, style);
     view.body().forEach(piece -> body.add(scale.onPage(piece.area())));
     MachineInk.covered(view).forEach(area -> body.add(scale.onPage(area)));
-    view.bar()
-        .map(bar -> new Area(Curves.disc(bar.centre(), bar.plate())))
-        .ifPresent(plate -> body.add(scale.onPage(plate)));
+    BodyInk.plates(view).forEach(plate -> body.add(scale.onPage(plate)));
+    SupportInk.covered(view).forEach(pad -> body.add(scale.onPage(pad)));
   }
 
   /** As in a plot of the same joints. */
@@ -52,8 +59,16 @@ final class PositionPage {
     return accents;
   }
 
-  static Drawing drawing(Scene view, FigureStyle style) {
-    return new PositionPage(view, style).page();
+  static Drawing drawing(Scene view, FigureStyle style, Extras extras) {
+    for (double more = 0; more <= MOST; more += MORE) {
+      try {
+        return new PositionPage(view, style, extras, more).page();
+      } catch (Refused crowded) {
+        // A taller page has room for the labels that this one has none for.
+        continue;
+      }
+    }
+    return new PositionPage(view, style, extras, MOST + MORE).page();
   }
 
   private Drawing page() {
@@ -65,16 +80,28 @@ final class PositionPage {
     ink.addAll(new MachineInk(view, style, scale).pieces());
     ink.addAll(supports.pads());
     ink.addAll(new BodyInk(view, style, scale).pieces());
+    MuscleInk muscles = new MuscleInk(view, style, scale);
+    if (extras.muscles()) {
+      ink.add(muscles.lines());
+    }
+    if (extras.spine()) {
+      ink.add(new SpineInk(view, style, scale).levels());
+    }
     ink.addAll(new LoadInk(view, style, scale).pieces());
     ink.add(floor.marks());
-    ink.addAll(supports.arrows());
+    ink.addAll(
+        extras.reactions() ? new ReactionInk(view, style, scale).arrows() : supports.arrows());
     ink.add(forces().line());
     view.arms().forEach(arm -> ink.add(forces().arm(arm, accents.get(arm.id()))));
+    view.arms().stream()
+        .filter(DrawnArm::turns)
+        .forEach(arm -> ink.add(forces().arc(arm, accents.get(arm.id()))));
     labels();
-    double height = caption(scale.floor() + FloorInk.DEPTH + 14);
+    double below = legends(scale.bottom() + FloorInk.DEPTH + 14);
+    double height = caption(below, extras.muscles() ? List.of(muscles.sentence()) : List.of());
     Map<String, String> attributes = new LinkedHashMap<>();
     attributes.put("data-scale", String.format(Locale.ROOT, "%.6f", scale.perMetre()));
-    attributes.put("data-floor-y", SvgWriter.number(scale.floor()));
+    attributes.put("data-floor-y", SvgWriter.number(scale.bottom()));
     return new Drawing(
         WIDTH, height, Caption.title(view), Caption.description(view), attributes, ink);
   }
@@ -127,7 +154,7 @@ final class PositionPage {
   /** Where figure and labels may be: above the floor, between the margins. */
   private Rectangle2D room() {
     return new Rectangle2D.Double(
-        MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.floor() - scale.top());
+        MARGIN, scale.top(), WIDTH - 2 * MARGIN, scale.bottom() - scale.top());
   }
 
   private void labels() {
@@ -159,11 +186,36 @@ final class PositionPage {
             style.label(),
             style.ink(),
             List.of(between(force.getP1(), above, 0.04), between(force.getP1(), above, 0.2))));
-    labels.addAll(new SupportInk(view, style, scale).labels());
+    if (extras.reactions()) {
+      ReactionInk reactions = new ReactionInk(view, style, scale);
+      labels.addAll(reactions.labels());
+      lines.addAll(reactions.lines());
+    } else {
+      labels.addAll(new SupportInk(view, style, scale).labels());
+    }
     lines.addAll(new LoadInk(view, style, scale).lines());
-    new LabelPlacer(room(), List.of(), lines, body)
+    view.bar()
+        .map(Scene.BarSeen::ends)
+        .ifPresent(
+            ends ->
+                lines.add(new Line2D.Double(scale.onPage(ends.get(0)), scale.onPage(ends.get(1)))));
+    new LabelPlacer(room(), kept(), lines, body)
         .place(labels.stream().map(label -> label.in(style)).toList())
         .forEach(placed -> ink.add(LabelInk.onPage(placed, style)));
+  }
+
+  /** Joints and the arcs around them stay free of labels. */
+  private List<Rectangle2D> kept() {
+    List<Rectangle2D> kept = new ArrayList<>();
+    view.joints().forEach(joint -> kept.add(around(scale.onPage(joint), 4)));
+    for (DrawnArm arm : view.arms()) {
+      kept.add(around(scale.onPage(arm.joint()), arm.turns() ? TurnArc.RADIUS : 5));
+    }
+    return kept;
+  }
+
+  private static Rectangle2D around(Point2D point, double reach) {
+    return new Rectangle2D.Double(point.getX() - reach, point.getY() - reach, 2 * reach, 2 * reach);
   }
 
   private static Point2D between(Point2D from, Point2D to, double share) {
@@ -172,9 +224,30 @@ final class PositionPage {
         from.getY() + share * (to.getY() - from.getY()));
   }
 
-  private double caption(double top) {
+  /** What colours and arrows mean, a row each. */
+  private double legends(double top) {
     double y = top;
-    for (String sentence : Caption.sentences(view)) {
+    if (extras.reactions()) {
+      ink.add(new ReactionInk(view, style, scale).bar(MARGIN, y));
+      y += 0.6 * Legend.HEIGHT;
+    }
+    if (extras.muscles()) {
+      ink.add(MuscleInk.legend().at(MARGIN, y, style));
+      y += Legend.HEIGHT;
+    }
+    if (extras.spine()) {
+      ink.add(new SpineInk(view, style, scale).legend().at(MARGIN, y, style));
+      y += Legend.HEIGHT;
+    }
+    return y;
+  }
+
+  private double caption(double top, List<String> first) {
+    double y = top;
+    List<String> sentences = new ArrayList<>(first);
+    Caption.arcs(view).ifPresent(sentences::add);
+    sentences.addAll(Caption.sentences(view));
+    for (String sentence : sentences) {
       for (String line :
           TextWidths.wrapped(style.sentence(sentence), style.caption(), WIDTH - 2 * MARGIN)) {
         y += 1.35 * style.caption();

@@ -23,7 +23,12 @@ record PositionPicture(
   }
 
   static PositionPicture of(Scene view, FigureStyle style) {
-    return new PositionPicture(PositionPage.drawing(view, style), style, Optional.of(view), null);
+    return of(view, style, Extras.NONE);
+  }
+
+  static PositionPicture of(Scene view, FigureStyle style, Extras extras) {
+    return new PositionPicture(
+        PositionPage.drawing(view, style, extras), style, Optional.of(view), null);
   }
 
   @Override

@@ -15,7 +15,7 @@ import org.leverbook.statics.Position;
 
 /**
  * What is to be seen of a position, in metres; y up, x forward from the side and to the lifter's
- * left from the front.
+ * left from the front; see {@link Sight} for other views.
  *
  * @param sight from where
  * @param position what is shown
@@ -58,8 +58,9 @@ record Scene(
    * @param rod the way it runs; no length where it is seen end-on
    * @param plate radius of the largest plates, metres
    * @param grip radius of the bar itself, metres
+   * @param middle its centre in the world
    */
-  record BarSeen(Vector2D centre, Vector2D rod, double plate, double grip) {
+  record BarSeen(Vector2D centre, Vector2D rod, double plate, double grip, Vector3D middle) {
 
     /** Half of a long bar of 2.2 m. Common practice, no source. */
     static final double HALF_LENGTH = 1.1;
@@ -69,9 +70,20 @@ record Scene(
 
     /** The least box around it, as two corners, metres. */
     List<Vector2D> corners() {
-      double aside = rod.getNorm() > 0 ? HALF_LENGTH : plate;
-      Vector2D half = new Vector2D(aside, plate);
+      Vector2D half = new Vector2D(reach(rod.getX()), reach(rod.getY()));
       return List.of(centre.subtract(half), centre.add(half));
+    }
+
+    /** Both ends of the rod as it is seen, metres. */
+    List<Vector2D> ends() {
+      Vector2D half = rod.scalarMultiply(HALF_LENGTH);
+      return List.of(centre.subtract(half), centre.add(half));
+    }
+
+    /** The rod's own reach along an axis of the page, and that of plates square to it. */
+    private double reach(double share) {
+      double rest = Math.sqrt(Math.max(0, 1 - share * share));
+      return HALF_LENGTH * Math.abs(share) + plate * rest;
     }
   }
 
@@ -106,9 +118,9 @@ record Scene(
         bar(position, sight));
   }
 
-  /** From the side those of the near limbs, from the front all. */
+  /** From the side those of the near limbs, from elsewhere all. */
   private static List<Vector2D> joints(Placement where, Sight sight) {
-    List<Side> sides = sight.fromFront() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.RIGHT);
+    List<Side> sides = !sight.fromSide() ? List.of(Side.RIGHT, Side.LEFT) : List.of(Side.RIGHT);
     return sides.stream()
         .flatMap(side -> MARKED.stream().map(j -> sight.seen(where.centre(j.on(side)))))
         .toList();
@@ -130,11 +142,7 @@ record Scene(
 
   private static ForceLine bodyWeight(Position position, Sight sight) {
     Vector3D weight = Gravity.VECTOR.scalarMultiply(position.placement().tree().mass());
-    return new ForceLine(
-        "body weight",
-        sight.seen(position.placement().centreOfMass()),
-        sight.seen(weight).normalize(),
-        weight.getNorm());
+    return ForceLine.of("body weight", position.placement().centreOfMass(), weight, sight);
   }
 
   private static Optional<BarSeen> bar(Position position, Sight sight) {
@@ -149,7 +157,11 @@ record Scene(
                     .map(
                         l ->
                             new BarSeen(
-                                l.point(), rod(sight), b.plateRadius(), Barbell.GRIP_RADIUS)));
+                                l.point(),
+                                rod(sight),
+                                b.plateRadius(),
+                                Barbell.GRIP_RADIUS,
+                                l.place())));
   }
 
   /** The way a bar runs that lies across the lifter: no length where it is seen end-on. */

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
@@ -20,9 +21,11 @@ import org.leverbook.statics.Position;
 /**
  * The heaviest load's line of force and the arms to it.
  *
- * <p>From the front two weights at both sides have two lines of force. Then the right one is drawn,
- * and only joints that carry that weight alone have an arm. Nor has a leg that shares the load with
- * the other: how much presses on each foot decides there, not the arm.
+ * <p>In a flat view the arm is square to the line as both are seen; from elsewhere it is the arm in
+ * space, seen aslant. Other than from the side two weights at both sides have two lines of force.
+ * Then the right one is drawn, and only joints that carry that weight alone have an arm. Nor has a
+ * leg that shares the load with the other: how much presses on each foot decides there, not the
+ * arm.
  *
  * @param line the line; empty when nothing is held
  * @param arms the arms to it
@@ -41,13 +44,13 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
   static SeenArms of(Position position, List<JointId> wished, Sight sight) {
     Optional<Load> load = heaviest(position, sight);
     boolean gripping =
-        load.filter(l -> l instanceof Barbell || l instanceof HandWeights && sight.fromFront())
+        load.filter(l -> l instanceof Barbell || l instanceof HandWeights && !sight.fromSide())
             .isPresent();
     if (load.isEmpty()) {
       return new SeenArms(Optional.empty(), List.of(), gripping);
     }
     String source = load.get().source();
-    boolean apart = sight.fromFront() && apart(source, position, sight);
+    boolean apart = !sight.fromSide() && apart(source, position, sight);
     List<Force> forces = apart ? on(Side.RIGHT, source, position) : position.forces();
     ForceLine line = ForceLine.of(source, forces, sight).orElseThrow();
     List<DrawnArm> arms = new ArrayList<>();
@@ -100,14 +103,42 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
     if (!moment.mainLoad().equals(line.source()) || moment.arm3d() == 0) {
       return Optional.empty();
     }
-    if (apart && !beyond(moment, line.source(), position)) {
+    if (apart && !alone(moment, line.source(), position)) {
       return Optional.empty();
     }
-    if (sight.fromFront() && sharesWithOtherLeg(id, moment, line)) {
+    if (sight.frontal() && sharesWithOtherLeg(id, moment, line)) {
       return Optional.empty();
     }
     Vector2D joint = sight.seen(moment.centre());
-    return Optional.of(new DrawnArm(id, joint, line.foot(joint), moment, sight));
+    boolean beyond = beyond(moment, line, position);
+    ForceLine own =
+        sight.fromSide() || sight.frontal() || !beyond ? line : own(moment, line, sight);
+    Vector2D foot = sight.flat() ? own.foot(joint) : sight.seen(own.foot(moment.centre()));
+    // The part on the side of the load: what is distal to the joint, or all the rest.
+    double turn = sight.depth(beyond ? moment.moment() : moment.moment().negate());
+    return Optional.of(new DrawnArm(id, joint, foot, moment, own, turn, sight));
+  }
+
+  /** The line along which the joint's part of the load acts: one hand's of two, say. */
+  private static ForceLine own(JointMoment moment, ForceLine line, Sight sight) {
+    JointMoment.Part part = moment.parts().get(line.source());
+    double square = part.force().getNormSq();
+    if (square == 0) {
+      return line;
+    }
+    Vector3D to = part.force().crossProduct(part.moment()).scalarMultiply(1 / square);
+    Vector3D along =
+        part.force().dotProduct(line.along()) < 0 ? part.force().negate() : part.force();
+    return ForceLine.of(line.source(), moment.centre().add(to), along, sight);
+  }
+
+  /** Whether the load, or a part of it, acts on what is distal to the joint. */
+  private static boolean beyond(JointMoment moment, ForceLine line, Position position) {
+    SegmentTree tree = position.placement().tree();
+    int distal = tree.distalOf(moment.joint().fullName());
+    return position.forces().stream()
+        .filter(f -> f.source().equals(line.source()))
+        .anyMatch(f -> f.segment() == distal || tree.hangsOn(f.segment(), distal));
   }
 
   /** Of a paired joint the side that is asked more in the plane of view. */
@@ -119,9 +150,12 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
                 .filter(side -> position.knows(id, side))
                 .map(side -> position.moment(id, side))
                 .toList();
-    if (sight.fromFront()) {
+    if (sight.frontal()) {
       return sides.stream()
           .max(Comparator.comparingDouble(m -> Math.abs(m.moment().dotProduct(sight.towards()))));
+    }
+    if (apart) {
+      return sides.stream().findFirst();
     }
     return sides.isEmpty() ? Optional.empty() : Optional.of(position.moment(id));
   }
@@ -136,7 +170,7 @@ record SeenArms(Optional<ForceLine> line, List<DrawnArm> arms, boolean gripping)
   }
 
   /** Whether the joint carries this one weight alone, as the shoulder does that of its hand. */
-  private static boolean beyond(JointMoment moment, String source, Position position) {
+  private static boolean alone(JointMoment moment, String source, Position position) {
     SegmentTree tree = position.placement().tree();
     int distal = tree.distalOf(moment.joint().fullName());
     long carried =

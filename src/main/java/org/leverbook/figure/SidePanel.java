@@ -54,7 +54,7 @@ final class SidePanel {
   SidePanel(Row row, List<JointId> joints, FigureStyle style, double width, List<String> extra) {
     this(
         row.name(),
-        Optional.ofNullable(row.position()).map(p -> Scene.of(p, joints)),
+        Optional.ofNullable(row.position()).map(SidePanel::levelled).map(p -> Scene.of(p, joints)),
         row.reason(),
         style,
         width,
@@ -77,6 +77,11 @@ final class SidePanel {
     this.extra = List.copyOf(extra);
   }
 
+  /** All panels stand on one floor line, so a view from above is drawn from the side. */
+  private static Position levelled(Position position) {
+    return position.view().level() ? position : position.fromSide();
+  }
+
   /** What of the world it must show, metres; empty where there is no position. */
   Optional<Rectangle2D> seen() {
     return scene.map(SidePanel::seen);
@@ -94,7 +99,7 @@ final class SidePanel {
 
   /** Whether it is seen from the front. */
   boolean fromFront() {
-    return scene.filter(view -> view.sight().fromFront()).isPresent();
+    return scene.filter(view -> view.sight().frontal()).isPresent();
   }
 
   /**

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -83,46 +82,47 @@ final class StandInk {
     return ink;
   }
 
-  /** From where to where a foot, or a part of it, touches its ground, metres. */
-  private DoubleSummaryStatistics under(Footing footing, Placement where, Side side, String part) {
+  /** Where a foot, or a part of it, touches its ground. */
+  private List<Vector3D> under(Footing footing, Placement where, Side side, String part) {
     return footing.contacts(where).stream()
         .filter(c -> c.name().startsWith(side.word()) && c.name().contains(part))
         .map(Contact::point)
-        .mapToDouble(point -> view.seen(point).getX())
-        .summaryStatistics();
+        .toList();
   }
 
-  private List<Ink> box(
-      DoubleSummaryStatistics along, double beside, double ground, double height) {
-    if (along.getCount() == 0) {
+  /** A block upon a ground, under points and a little around them. */
+  private List<Ink> box(List<Vector3D> points, double beside, double ground, double height) {
+    if (points.isEmpty()) {
       return List.of();
     }
-    double length = along.getMax() - along.getMin() + 2 * beside;
-    Vector2D corner = scale.centred(new Vector2D(along.getMin() - beside, ground + height));
-    double unit = scale.perMetre();
+    DoubleSummaryStatistics along = points.stream().mapToDouble(Vector3D::getX).summaryStatistics();
+    DoubleSummaryStatistics aside = points.stream().mapToDouble(Vector3D::getZ).summaryStatistics();
+    List<Vector2D> corners = new ArrayList<>();
+    for (double x : new double[] {along.getMin() - beside, along.getMax() + beside}) {
+      for (double z : new double[] {aside.getMin() - beside, aside.getMax() + beside}) {
+        corners.add(scale.centred(view.seen(new Vector3D(x, ground, z))));
+        corners.add(scale.centred(view.seen(new Vector3D(x, ground + height, z))));
+      }
+    }
     return List.of(
-        new Form(
-            new Rectangle2D.Double(corner.getX(), corner.getY(), length * unit, height * unit),
-            style.metal(),
-            0.25,
-            Pen.solid(style.metal(), 1.2)));
+        new Form(Loft.hull(corners), style.metal(), 0.25, Pen.solid(style.metal(), 1.2)));
   }
 
   /** Seen end-on with its post, or along the way ahead as a rail on two posts. */
   private List<Ink> bar(FixedBar bar, Placement where) {
     List<Ink> ink = new ArrayList<>();
     for (Side side : bar.hands()) {
-      Vector2D hand = view.seen(where.at(where.tree().place(Site.HAND, side)));
+      Vector3D hand = where.at(where.tree().place(Site.HAND, side));
       Vector3D along = where.frame(where.tree().indexOf(side.of("hand"))).z();
       if (Math.abs(view.seen(along).getX()) > 0.9) {
-        Vector2D half = new Vector2D(RAIL, 0);
-        ink.add(line(hand.subtract(half), hand.add(half), 4));
+        Vector3D half = view.sight().across().scalarMultiply(RAIL);
+        ink.add(line(view.seen(hand.subtract(half)), view.seen(hand.add(half)), 4));
         ink.add(post(hand.subtract(half), 2.4));
         ink.add(post(hand.add(half), 2.4));
       } else {
         ink.add(post(hand, 2.4));
         double radius = Math.max(3, Barbell.GRIP_RADIUS * scale.perMetre());
-        ink.add(Form.filled(Curves.disc(scale.centred(hand), radius), style.metal()));
+        ink.add(Form.filled(Curves.disc(scale.centred(view.seen(hand)), radius), style.metal()));
       }
     }
     return ink;
@@ -131,22 +131,23 @@ final class StandInk {
   /** Two legs under what looks up, one post under what stands or looks down. */
   private List<Ink> legs(Pad pad, Placement where) {
     List<Vector3D> ends = pad.ends(where);
-    Vector2D one = view.seen(ends.get(0));
-    Vector2D other = view.seen(ends.get(1));
+    Vector3D one = ends.get(0);
+    Vector3D other = ends.get(1);
     if (Math.min(one.getY(), other.getY()) < LOW) {
       return List.of();
     }
     if (pad.facing().getY() > 0.3) {
-      Vector2D in = other.subtract(one).scalarMultiply(0.15);
+      Vector3D in = other.subtract(one).scalarMultiply(0.15);
       return List.of(post(one.add(in), 2.4), post(other.subtract(in), 2.4));
     }
-    Vector2D lower = one.getY() < other.getY() ? one : other;
-    Vector2D ahead = one.getX() > other.getX() ? one : other;
+    Vector3D lower = one.getY() < other.getY() ? one : other;
+    Vector3D ahead = view.seen(one).getX() > view.seen(other).getX() ? one : other;
     return List.of(post(pad.facing().getY() < -0.3 ? ahead : lower, 2.4));
   }
 
-  private Form post(Vector2D top, double width) {
-    return line(top, new Vector2D(top.getX(), 0), width);
+  private Form post(Vector3D top, double width) {
+    Vector3D foot = new Vector3D(top.getX(), 0, top.getZ());
+    return line(view.seen(top), view.seen(foot), width);
   }
 
   private Form line(Vector2D from, Vector2D to, double width) {

@@ -1,5 +1,6 @@
 package org.leverbook.figure;
 
+import java.awt.geom.Area;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
@@ -72,17 +73,32 @@ final class SupportInk {
   }
 
   private Ink slab(String source, List<Vector3D> ends, Vector3D facing, double width) {
+    Area cushion = scale.onPage(cushion(view, ends, facing, width));
+    return new Group(
+        Map.of("class", "pad", "data-source", source),
+        List.of(new Form(cushion, style.metal(), 0.35, Pen.solid(style.metal(), 1.4))));
+  }
+
+  private static Area cushion(Scene view, List<Vector3D> ends, Vector3D facing, double width) {
     List<Vector2D> corners = new ArrayList<>();
     for (Vector3D end : ends) {
       for (double aside : new double[] {-width / 2, width / 2}) {
         Vector3D edge = end.add(new Vector3D(0, 0, aside));
-        corners.add(scale.centred(view.seen(edge)));
-        corners.add(scale.centred(view.seen(edge.add(facing.scalarMultiply(-CUSHION)))));
+        corners.add(view.seen(edge));
+        corners.add(view.seen(edge.add(facing.scalarMultiply(-CUSHION))));
       }
     }
-    return new Group(
-        Map.of("class", "pad", "data-source", source),
-        List.of(new Form(Loft.hull(corners), style.metal(), 0.35, Pen.solid(style.metal(), 1.4))));
+    return new Area(Loft.hull(corners));
+  }
+
+  /** What labels had better not cover, metres. */
+  static List<Area> covered(Scene view) {
+    return view.position().supports().stream()
+        .filter(Pad.class::isInstance)
+        .map(Pad.class::cast)
+        .filter(pad -> pad.length() < LONGEST)
+        .map(pad -> cushion(view, pad.ends(view.position().placement()), pad.facing(), pad.width()))
+        .toList();
   }
 
   /** One arrow for each support and part of the body that can be told apart from the side. */
@@ -131,7 +147,7 @@ final class SupportInk {
   private Point2D tail(Reaction reaction, double below) {
     Vector2D seen = view.seen(reaction.force()).normalize();
     Point2D tip = scale.onPage(view.seen(reaction.point()));
-    double room = scale.floor() + below - tip.getY();
+    double room = scale.bottom() + below - tip.getY();
     double steep = ARROW * seen.getY();
     double length = steep > room && room > 0 ? ARROW * Math.max(0.3, room / steep) : ARROW;
     return new Point2D.Double(tip.getX() - length * seen.getX(), tip.getY() + length * seen.getY());
@@ -142,13 +158,28 @@ final class SupportInk {
     List<Reaction> all =
         view.position().supportForces().stream()
             .filter(r -> !r.source().equals("floor"))
-            .filter(r -> view.seen(r.force()).getNorm() > 1)
+            .filter(r -> view.seen(r.force()).getNorm() > seenLeast(r))
             .toList();
+    return withoutTwins(all);
+  }
+
+  /** Every push that can be told apart, the floor's too. */
+  List<Reaction> apart() {
+    return withoutTwins(
+        view.position().supportForces().stream().filter(r -> r.force().getNorm() > 1).toList());
+  }
+
+  private List<Reaction> withoutTwins(List<Reaction> all) {
     return all.stream().filter(r -> !r.on().startsWith(LEFT) || !hasTwin(r, all)).toList();
   }
 
+  /** Of a push that is seen nearly end-on an arrow would tell nothing. */
+  private static double seenLeast(Reaction reaction) {
+    return Math.max(1, 0.2 * reaction.force().getNorm());
+  }
+
   /** As in "each foot" where both sides look the same from the side. */
-  private String name(Reaction reaction) {
+  String name(Reaction reaction) {
     String on = reaction.on();
     boolean both = on.startsWith(RIGHT) && hasTwin(reaction, view.position().supportForces());
     return both ? "each " + on.substring(RIGHT.length()) : on;

@@ -8,7 +8,7 @@ import org.leverbook.statics.Movement;
 import org.leverbook.study.Sweep;
 
 /** The words for pictures of several positions; {@link Vocabulary} hands them on. */
-public abstract sealed class MotionWords extends PageWords permits Vocabulary {
+public abstract sealed class MotionWords extends PageWords permits ViewWords {
 
   MotionWords() {}
 

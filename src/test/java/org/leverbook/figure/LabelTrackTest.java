@@ -54,7 +54,7 @@ class LabelTrackTest {
       })
   void labels_never_overlap_never_leave_the_picture_and_hardly_ever_jump(String name) {
     MotionPage page =
-        MotionPage.of(Sweep.through(lift(name), FRAMES), List.of(), FigureStyle.PRINT);
+        MotionPage.of(Sweep.through(lift(name), FRAMES), List.of(), FigureStyle.ARTICLE);
     int jumps = 0;
     int labels = 0;
     for (int i = 0; i < FRAMES; i++) {

@@ -49,7 +49,7 @@ class MovingPageTest {
   @BeforeAll
   void writeOnce() {
     squat = Sweep.through(BackSquat.of(MAN).holding(Barbell.of(Units.kg(100))), 21);
-    plot = MotionPage.of(squat, JOINTS, FigureStyle.PRINT).plot();
+    plot = MotionPage.of(squat, JOINTS, FigureStyle.ARTICLE).plot();
     html = squat.animation(JOINTS.toArray(JointId[]::new)).htmlPage();
   }
 

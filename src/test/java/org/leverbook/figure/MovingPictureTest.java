@@ -82,11 +82,12 @@ class MovingPictureTest {
   void each_frame_of_the_gif_shows_what_was_drawn() throws IOException {
     Gif read = Gif.of(gif);
     MotionPage page =
-        MotionPage.of(squat, List.of(JointId.HIP, JointId.KNEE, JointId.L5_S1), FigureStyle.PRINT);
+        MotionPage.of(
+            squat, List.of(JointId.HIP, JointId.KNEE, JointId.L5_S1), FigureStyle.ARTICLE);
     for (int i : new int[] {0, 20, 40}) {
       BufferedImage shown = read.shown(i);
       double fineness = shown.getWidth() / MotionPage.WIDTH;
-      BufferedImage drawn = RasterPainter.image(page.drawing(i), FigureStyle.PRINT, fineness);
+      BufferedImage drawn = RasterPainter.image(page.drawing(i), FigureStyle.ARTICLE, fineness);
       assertThat(shown.getHeight()).isEqualTo(drawn.getHeight());
       int worst = 0;
       for (int y = 0; y < drawn.getHeight(); y++) {
@@ -134,7 +135,7 @@ class MovingPictureTest {
 
   @Test
   void the_marker_stands_at_the_frames_value_on_the_curves_of_the_sweep() {
-    MotionPage page = MotionPage.of(squat, List.of(JointId.HIP, JointId.KNEE), FigureStyle.PRINT);
+    MotionPage page = MotionPage.of(squat, List.of(JointId.HIP, JointId.KNEE), FigureStyle.ARTICLE);
     double left = page.plot().x(0);
     double right = page.plot().x(40);
     for (int i = 0; i < 41; i++) {

@@ -21,7 +21,7 @@ class NightTest {
 
   @Test
   void paper_becomes_dark_and_every_text_and_every_joints_colour_stays_readable_on_it() {
-    FigureStyle style = FigureStyle.PRINT;
+    FigureStyle style = FigureStyle.ARTICLE;
     assertThat(Night.luminance(Color.decode(Night.of(style.paper())))).isLessThan(0.02);
     assertThat(onDarkPaper(style.ink())).isGreaterThan(10);
     assertThat(onDarkPaper(style.quiet())).isGreaterThan(4.5);

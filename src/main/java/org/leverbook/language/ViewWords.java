@@ -1,0 +1,21 @@
+package org.leverbook.language;
+
+import org.leverbook.statics.View;
+
+/** The words for where a picture is seen from; {@link Vocabulary} hands them on. */
+public abstract sealed class ViewWords extends MotionWords permits Vocabulary {
+
+  /** From the lifter's right, as in {@code pull.start().seenFrom(SIDE).picture()}. */
+  public static final View SIDE = View.SIDE;
+
+  /** From before the lifter. */
+  public static final View FRONT = View.FRONT;
+
+  /** From behind the lifter. */
+  public static final View BACK = View.BACK;
+
+  /** From straight above. */
+  public static final View TOP = View.TOP;
+
+  ViewWords() {}
+}
