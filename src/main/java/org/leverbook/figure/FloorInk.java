@@ -157,6 +157,6 @@ final class FloorInk {
   }
 
   private Words text(String words, double x, double y) {
-    return new Words(style.say(words), x, y, style.caption(), false, style.quiet(), false);
+    return new Words(style.sentence(words), x, y, style.caption(), false, style.quiet(), false);
   }
 }

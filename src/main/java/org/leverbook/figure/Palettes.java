@@ -42,7 +42,7 @@ final class Palettes {
       List.of("#000000", "#3c3c3c", "#000000", "#5a5a5a", "#7a7a7a", "#3c3c3c");
 
   private static final List<String> FILLS =
-      List.of("#1a1a1a", "#b4b4b4", "#6a6a6a", "#d4d4d4", "#929292", "#444444");
+      List.of("#6a6a6a", "#c4c4c4", "#929292", "#dcdcdc", "#444444", "#1a1a1a");
 
   static final List<Accent> GREYS = greys();
 

@@ -1,5 +1,6 @@
 package org.leverbook.figure;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,6 +13,7 @@ import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.CategorySeries;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
 import org.leverbook.display.Caution;
@@ -156,9 +158,20 @@ final class PartPlots {
               Plots.spanned(chart, Blank.sorted(ends.toArray(new double[0][])));
               Plots.zeroLine(chart, style);
               Plots.mixedLegend(chart);
+              underlaid(chart, x, whole, style);
               XYSeries sum = chart.addSeries(style.say("the whole moment"), x, whole);
               Plots.accented(sum, new FigureStyle.Accent(style.ink(), List.of(), 0), style);
             });
+  }
+
+  /** A wider line in paper's colour, so that the one upon it is seen on every area. */
+  private static void underlaid(XYChart chart, double[] x, double[] whole, FigureStyle style) {
+    XYSeries under = chart.addSeries("under the whole moment", x, whole);
+    under.setShowInLegend(false);
+    under.setMarker(SeriesMarkers.NONE);
+    under.setLineColor(Color.decode(style.paper()));
+    float width = (float) (5 * style.line());
+    under.setLineStyle(new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
   }
 
   /** One source's layer on one side of zero, upon those before, which it raises. */

@@ -226,7 +226,8 @@ final class SideBySidePage {
     sentences.add(Caution.TEXT);
     double y = top;
     for (String sentence : sentences) {
-      for (String line : TextWidths.wrapped(sentence, style.caption(), WIDTH - 2 * MARGIN)) {
+      for (String line :
+          TextWidths.wrapped(style.sentence(sentence), style.caption(), WIDTH - 2 * MARGIN)) {
         y += 1.35 * style.caption();
         ink.add(new Words(line, MARGIN, y, style.caption(), false, style.ink(), false));
       }
