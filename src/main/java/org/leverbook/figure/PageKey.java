@@ -46,7 +46,11 @@ record PageKey(
     // Where nothing is held there are no arms, but body weight has its moments.
     List<JointId> joints =
         armed.isEmpty()
-            ? scenes.stream().flatMap(scene -> scene.without().stream()).distinct().sorted().toList()
+            ? scenes.stream()
+                .flatMap(scene -> scene.without().stream())
+                .distinct()
+                .sorted()
+                .toList()
             : armed;
     Map<JointId, FigureStyle.Accent> accents = new EnumMap<>(JointId.class);
     List<FigureStyle.Accent> each = style.accents(joints);
