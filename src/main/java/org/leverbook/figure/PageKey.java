@@ -19,7 +19,8 @@ import org.leverbook.figure.Ink.Words;
  *
  * @param joints of all of them, each once
  * @param accents colour and dash of each
- * @param most the largest moment, which a bar of full width stands for, newton metres
+ * @param most the largest moment, which the longest bar stands for, newton metres
+ * @param longest the longest bar, so that it has room below the narrowest position, page units
  * @param lifter who, where it is the same in all; else empty
  * @param load what is lifted, where it is the same in all; else empty
  * @param style colours and sizes
@@ -28,6 +29,7 @@ record PageKey(
     List<JointId> joints,
     Map<JointId, FigureStyle.Accent> accents,
     double most,
+    double longest,
     String lifter,
     String load,
     FigureStyle style) {
@@ -68,6 +70,7 @@ record PageKey(
         joints,
         accents,
         most,
+        parts.stream().mapToDouble(PositionPart::width).min().orElse(0),
         common(parts.stream().map(PositionPart::lifter)),
         common(scenes.stream().map(Caption::held).map(Caption::capital)),
         style);

@@ -62,7 +62,7 @@ record PanelRows(PageKey key) {
     told.ifPresent(
         known -> {
           double signed = known.newtonMetres();
-          double length = key.most() == 0 ? 0 : width * Math.abs(signed) / key.most();
+          double length = key.most() == 0 ? 0 : key.longest() * Math.abs(signed) / key.most();
           Rectangle2D bar = new Rectangle2D.Double(left, line + 4, Math.max(0.5, length), THICK);
           Pen edge = Pen.solid(accent.colour(), 1);
           // Hollow where the resistance extends.

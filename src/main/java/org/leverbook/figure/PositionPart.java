@@ -79,6 +79,10 @@ final class PositionPart extends PagePart {
     ruled = false;
   }
 
+  double width() {
+    return width;
+  }
+
   @Override
   double least() {
     return LEAST;
