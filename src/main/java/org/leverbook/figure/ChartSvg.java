@@ -59,10 +59,10 @@ final class ChartSvg {
   }
 
   /** The letters of a picture's charts; tick labels are known as soon as they were heard. */
-  static Letters letters(ChartPicture picture, List<String> heard) {
+  static LetterShapes letters(ChartPicture picture, List<String> heard) {
     Set<java.awt.Font> fonts = new LinkedHashSet<>();
     picture.charts().forEach(chart -> fonts.addAll(fonts(chart.getStyler())));
-    return new Letters(() -> texts(picture, heard), fonts);
+    return new LetterShapes(() -> texts(picture, heard), fonts);
   }
 
   /** Hears which tick labels XChart makes, since it tells them to nobody else. */

@@ -39,9 +39,9 @@ final class InkGraphics extends AbstractGraphics2D {
   private static final double SEAM = 0.3;
 
   private final List<Ink> ink;
-  private final Letters letters;
+  private final LetterShapes letters;
 
-  InkGraphics(Letters letters) {
+  InkGraphics(LetterShapes letters) {
     super(false);
     this.gc = new GraphicContext();
     this.ink = new ArrayList<>();
@@ -71,7 +71,7 @@ final class InkGraphics extends AbstractGraphics2D {
 
   @Override
   public void fill(Shape shape) {
-    Optional<Letters.Known> known = letters.known(shape, getFontRenderContext());
+    Optional<LetterShapes.Known> known = letters.known(shape, getFontRenderContext());
     Optional<Ink> words = known.flatMap(k -> words(k.text(), k.font(), k.upright(), 0, 0));
     if (words.isPresent()) {
       ink.add(words.get());

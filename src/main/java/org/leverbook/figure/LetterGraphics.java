@@ -9,16 +9,16 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 
 /**
- * Writes letters as text although they arrive as outlines. What {@link Letters} does not know stays
- * an outline, which looks the same and only cannot be searched.
+ * Writes letters as text although they arrive as outlines. What {@link LetterShapes} does not know
+ * stays an outline, which looks the same and only cannot be searched.
  */
 final class LetterGraphics extends SVGGraphics2D {
 
   private static final long serialVersionUID = 1L;
 
-  private final transient Letters letters;
+  private final transient LetterShapes letters;
 
-  LetterGraphics(SVGGeneratorContext context, Letters letters) {
+  LetterGraphics(SVGGeneratorContext context, LetterShapes letters) {
     super(context, false);
     this.letters = letters;
   }
@@ -35,7 +35,7 @@ final class LetterGraphics extends SVGGraphics2D {
 
   @Override
   public void fill(Shape shape) {
-    Optional<Letters.Known> known = letters.known(shape, getFontRenderContext());
+    Optional<LetterShapes.Known> known = letters.known(shape, getFontRenderContext());
     if (known.isEmpty()) {
       super.fill(shape);
       return;
@@ -44,7 +44,7 @@ final class LetterGraphics extends SVGGraphics2D {
     AffineTransform placeBefore = getTransform();
     setFont(known.get().font());
     if (known.get().upright()) {
-      transform(Letters.UPRIGHT);
+      transform(LetterShapes.UPRIGHT);
     }
     drawString(known.get().text(), 0f, 0f);
     setTransform(placeBefore);

@@ -152,7 +152,7 @@ final class PdfPainter {
     Font font = Fonts.of(words.words(), words.size(), words.bold());
     AffineTransform place = AffineTransform.getTranslateInstance(words.x(), words.y());
     if (upward) {
-      place.concatenate(Letters.UPRIGHT);
+      place.concatenate(LetterShapes.UPRIGHT);
     }
     Shape letters = new TextLayout(words.words(), font, EXACT).getOutline(place);
     if (words.halo()) {

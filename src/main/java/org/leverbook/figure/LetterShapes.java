@@ -21,7 +21,7 @@ import java.util.function.Supplier;
  * hold are known, however: so the outline of each, in each of the chart's fonts, is made the way
  * XChart makes it, and a filled shape that equals one of them, point by point, is that text.
  */
-final class Letters {
+final class LetterShapes {
 
   /** XChart turns the title of the upright axis by this before it takes the outline. */
   static final AffineTransform UPRIGHT = AffineTransform.getRotateInstance(-Math.PI / 2, 0, 0);
@@ -44,12 +44,12 @@ final class Letters {
   private final Set<Known> learned = new HashSet<>();
 
   /**
-   * Letters of some texts.
+   * LetterShapes of some texts.
    *
    * @param texts all that may be written; asked again when a shape is not known
    * @param fonts in which
    */
-  Letters(Supplier<Set<String>> texts, Set<Font> fonts) {
+  LetterShapes(Supplier<Set<String>> texts, Set<Font> fonts) {
     this.texts = texts;
     this.fonts = Set.copyOf(fonts);
   }
