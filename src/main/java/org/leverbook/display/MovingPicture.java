@@ -20,6 +20,16 @@ public interface MovingPicture extends Picture {
    */
   List<Picture> frames();
 
+  @Override
+  default byte[] pngFile(int pixels) {
+    return frames().get(0).pngFile(pixels);
+  }
+
+  @Override
+  default byte[] pdfFile() {
+    return frames().get(0).pdfFile();
+  }
+
   /**
    * All frames as one animated GIF that starts anew at its end.
    *

@@ -93,7 +93,7 @@ record ChartPicture(
 
   @Override
   public byte[] pdfFile() {
-    return PdfPainter.pdf(ChartInk.drawing(this), style);
+    return PdfPainter.pdf(ChartInk.drawing(this), style, 1);
   }
 
   @Override

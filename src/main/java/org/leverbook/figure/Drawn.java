@@ -41,7 +41,7 @@ interface Drawn extends Picture {
 
   @Override
   default byte[] pdfFile() {
-    return PdfPainter.pdf(drawing(), style());
+    return PdfPainter.pdf(drawing(), style(), style().line());
   }
 
   @Override

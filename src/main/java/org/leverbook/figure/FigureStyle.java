@@ -27,14 +27,14 @@ public final class FigureStyle implements Look {
   private static final String FONTS =
       "Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
 
-  private static final LetterSizes OF_ARTICLE = new LetterSizes(19, 13, 12, FONTS);
+  private static final Letters OF_ARTICLE = new Letters(19, 13, 12, FONTS);
 
-  private static final LetterSizes OF_SLIDE = new LetterSizes(26, 18, 16, FONTS);
+  private static final Letters OF_SLIDE = new Letters(26, 18, 16, FONTS);
 
   /** How much wider lines on a slide are. */
   private static final double SLIDE_LINES = 1.6;
 
-  /** LetterSizes and lines that are still pictures. */
+  /** Letters and lines that are still pictures. */
   private static final double SMALLEST = 0.5;
 
   private static final double LARGEST = 3;
@@ -71,7 +71,7 @@ public final class FigureStyle implements Look {
   private final Map<Tint, String> tones;
   private final List<Accent> palette;
   private final Map<JointId, Accent> own;
-  private final LetterSizes letters;
+  private final Letters letters;
   private final double line;
   private final LabelWords words;
   private final boolean grey;
@@ -95,7 +95,7 @@ public final class FigureStyle implements Look {
       Map<Tint, String> tones,
       List<Accent> palette,
       Map<JointId, Accent> own,
-      LetterSizes letters,
+      Letters letters,
       double line,
       LabelWords words,
       boolean grey) {

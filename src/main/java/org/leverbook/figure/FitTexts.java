@@ -25,6 +25,9 @@ final class FitTexts {
 
   private static final double BELOW = 5;
 
+  /** No title becomes smaller than this share of its size: what is longer still is shortened. */
+  private static final double LEAST = 2.0 / 3;
+
   private FitTexts() {}
 
   static void in(AxesChart<?, ?> chart, FigureStyle style) {
@@ -60,6 +63,8 @@ final class FitTexts {
       return font;
     }
     double needed = TextWidths.of(text, font.getSize2D(), font.isBold());
-    return needed <= room ? font : font.deriveFont((float) (font.getSize2D() * room / needed));
+    return needed <= room
+        ? font
+        : font.deriveFont((float) (font.getSize2D() * Math.max(LEAST, room / needed)));
   }
 }

@@ -49,6 +49,21 @@ record FittedChart(AxesChart<?, ?> chart, int width, int height, FigureStyle sty
     return fitted(() -> bare().pngFile());
   }
 
+  @Override
+  public byte[] pngFile(int pixels) {
+    return fitted(() -> bare().pngFile(pixels));
+  }
+
+  @Override
+  public byte[] pdfFile() {
+    return fitted(() -> bare().pdfFile());
+  }
+
+  /** The chart as ink. */
+  Drawing drawing() {
+    return fitted(() -> ChartInk.drawing(bare()));
+  }
+
   /** Paints the chart in page units. */
   void paint(Graphics2D page) {
     fitted(

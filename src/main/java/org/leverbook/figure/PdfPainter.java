@@ -7,6 +7,7 @@ import java.awt.font.FontRenderContext;
 import java.awt.font.TextLayout;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -40,16 +41,31 @@ final class PdfPainter {
   private final PDDocument document;
   private final PDPageContentStream page;
   private final FigureStyle style;
-  private final Map<Boolean, PDType0Font> faces = new HashMap<>();
+  private final Map<Boolean, PDType0Font> faces;
   private final Map<Double, PDExtendedGraphicsState> veils = new HashMap<>();
 
-  private PdfPainter(PDDocument document, PDPageContentStream page, FigureStyle style) {
+  /** Times what a pen says; what a chart draws is as wide as it is to be. */
+  private final double thick;
+
+  private PdfPainter(
+      PDDocument document,
+      PDPageContentStream page,
+      FigureStyle style,
+      double thick,
+      Map<Boolean, PDType0Font> faces) {
+    this.thick = thick;
+    this.faces = faces;
     this.document = document;
     this.page = page;
     this.style = style;
   }
 
-  static byte[] pdf(Drawing drawing, FigureStyle style) {
+  /** For a part of a page in a style of its own. */
+  private PdfPainter(PdfPainter whole, FigureStyle style, double thick) {
+    this(whole.document, whole.page, style, thick, whole.faces);
+  }
+
+  static byte[] pdf(Drawing drawing, FigureStyle style, double thick) {
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
       // Otherwise the time of day would go into the file's number.
@@ -63,7 +79,7 @@ final class PdfPainter {
         PdfTold.begin(page);
         float unit = (float) POINTS;
         page.transform(new Matrix(unit, 0, 0, -unit, 0, height));
-        new PdfPainter(document, page, style).whole(drawing);
+        new PdfPainter(document, page, style, thick, new HashMap<>()).whole(drawing);
         PdfTold.end(page);
       }
       document.save(file);
@@ -92,8 +108,38 @@ final class PdfPainter {
         form(form);
       } else if (ink instanceof Ink.Photograph photo) {
         photo(photo);
+      } else if (ink instanceof Ink.Inset inset) {
+        inset(inset);
       }
     }
+  }
+
+  /** A picture of ours as shapes and text, any other as its pixels. */
+  private void inset(Ink.Inset inset) throws IOException {
+    if (inset.picture() instanceof Drawn drawn) {
+      inset(inset, drawn.drawing(), drawn.style(), drawn.style().line());
+    } else if (inset.picture() instanceof ChartPicture chart) {
+      inset(inset, ChartInk.drawing(chart), chart.style(), 1);
+    } else if (inset.picture() instanceof FittedChart chart) {
+      inset(inset, chart.drawing(), chart.style(), 1);
+    } else {
+      BufferedImage pixels = InsetSize.pixels(inset.picture());
+      photo(new Ink.Photograph(pixels, inset.x(), inset.y(), inset.width(), inset.height()));
+    }
+  }
+
+  private void inset(Ink.Inset inset, Drawing drawing, FigureStyle own, double lines)
+      throws IOException {
+    page.saveGraphicsState();
+    float x = (float) inset.x();
+    float y = (float) inset.y();
+    page.addRect(x, y, (float) inset.width(), (float) inset.height());
+    page.clip();
+    float wide = (float) (inset.width() / drawing.width());
+    float high = (float) (inset.height() / drawing.height());
+    page.transform(new Matrix(wide, 0, 0, high, x, y));
+    new PdfPainter(this, own, lines).whole(drawing);
+    page.restoreGraphicsState();
   }
 
   private void photo(Ink.Photograph photo) throws IOException {
@@ -207,12 +253,12 @@ final class PdfPainter {
 
   private void pen(Ink.Pen pen) throws IOException {
     page.setStrokingColor(Color.decode(pen.colour()));
-    page.setLineWidth((float) pen.width());
+    page.setLineWidth((float) (thick * pen.width()));
     page.setLineCapStyle(0);
     page.setLineJoinStyle(1);
     float[] dash = new float[pen.dash().size()];
     for (int i = 0; i < dash.length; i++) {
-      dash[i] = pen.dash().get(i).floatValue();
+      dash[i] = (float) (thick * pen.dash().get(i));
     }
     page.setLineDashPattern(dash, 0);
   }

@@ -21,7 +21,7 @@ import org.leverbook.statics.Movement;
  * page's width: where that would happen, fewer stand beside each other. A page is a picture, so
  * pages nest.
  */
-public final class PicturePage implements Picture {
+public final class PicturePage implements Drawn {
 
   /** So many pictures a page takes. */
   private static final int MOST = 48;
@@ -260,12 +260,14 @@ public final class PicturePage implements Picture {
   }
 
   /** What is on it; its parts are laid out anew each time. */
-  Drawing drawing() {
+  @Override
+  public Drawing drawing() {
     return new PicturePageInk(this).drawing();
   }
 
   /** That of its pictures. */
-  FigureStyle style() {
+  @Override
+  public FigureStyle style() {
     for (Item item : items) {
       if (item.picture() instanceof Drawn drawn) {
         return drawn.style();
@@ -278,15 +280,17 @@ public final class PicturePage implements Picture {
   }
 
   @Override
-  public String svgDocument() {
-    return SvgWriter.write(drawing(), style());
-  }
-
-  @Override
   public byte[] pngFile() {
     Drawing drawing = drawing();
     PicturePageInk.paintable(drawing);
     return RasterPainter.png(drawing, style());
+  }
+
+  @Override
+  public byte[] pngFile(int pixels) {
+    Drawing drawing = drawing();
+    PicturePageInk.paintable(drawing);
+    return RasterPainter.png(drawing, style(), pixels / drawing.width());
   }
 
   @Override

@@ -121,6 +121,26 @@ public abstract sealed class Plot<C extends AxesChart<?, ?>> implements Picture
   }
 
   @Override
+  public byte[] pngFile(int pixels) {
+    return page().pngFile(pixels);
+  }
+
+  @Override
+  public byte[] pdfFile() {
+    return page().pdfFile();
+  }
+
+  @Override
+  public Picture lettersInside() {
+    return page().lettersInside();
+  }
+
+  @Override
+  public String description() {
+    return page().description();
+  }
+
+  @Override
   public String text() {
     return page().text();
   }
