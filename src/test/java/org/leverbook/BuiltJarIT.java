@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,7 +21,15 @@ class BuiltJarIT {
   @TempDir private Path folder;
 
   /** What a process said and how it ended. */
-  private record Ended(int code, String out, String err) {}
+  private record Ended(int code, String out, String err) {
+
+    /** What it said beside how far long work was: on a slow machine that is told. */
+    String complaints() {
+      return err.lines()
+          .filter(line -> !line.matches(".* of .*, about .* left"))
+          .collect(Collectors.joining("\n"));
+    }
+  }
 
   private Ended leverbook(String input, String... arguments) throws Exception {
     List<String> command = new ArrayList<>();
@@ -52,7 +61,7 @@ class BuiltJarIT {
 
     Ended ended = leverbook("", "run", "notebooks/hinge.jsh", "--out", made.toString());
 
-    assertThat(ended.err()).isEmpty();
+    assertThat(ended.complaints()).isEmpty();
     assertThat(ended.code()).isZero();
     for (String name :
         List.of(
@@ -75,7 +84,7 @@ class BuiltJarIT {
 
     Ended ended = leverbook("", "run", "notebooks/claims.jsh", "--out", made.toString());
 
-    assertThat(ended.err()).isEmpty();
+    assertThat(ended.complaints()).isEmpty();
     assertThat(ended.code()).isZero();
     List<String> lines = Files.readAllLines(made.resolve("claims.csv"));
     assertThat(lines.get(0)).startsWith("claim,cases,tested,holds (%),seconds (s),splitting input");
@@ -117,7 +126,7 @@ class BuiltJarIT {
     Ended ended = leverbook("1+1\nkg(140)\n");
 
     assertThat(ended.out()).isEqualTo("2\n140 kg\n");
-    assertThat(ended.err()).isEmpty();
+    assertThat(ended.complaints()).isEmpty();
     assertThat(ended.code()).isZero();
   }
 
