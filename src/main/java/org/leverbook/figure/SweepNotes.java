@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.leverbook.body.JointId;
+import org.leverbook.display.Caution;
 import org.leverbook.study.Gap;
 import org.leverbook.study.Sweep;
 import org.leverbook.study.SweepRow;
@@ -38,6 +39,7 @@ final class SweepNotes {
     notes.addAll(more);
     notes.addAll(sweep.notes());
     notes.addAll(gaps(sweep));
+    notes.add(Caution.TEXT);
     return notes;
   }
 
