@@ -18,7 +18,7 @@ import org.knowm.xchart.style.AxesChartStyler;
 final class ChartNames {
 
   /** The title stands above the middle of the plot, which a legend pushes to the left. */
-  private static final double TITLE = 0.75;
+  private static final double TITLE = 0.775;
 
   private static final double UPRIGHT = 0.72;
 
