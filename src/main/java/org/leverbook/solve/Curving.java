@@ -11,7 +11,7 @@ import org.leverbook.pose.Kinematics;
  * × (b × (p - c)), so a force f on it gives a · ((b × r) × f) = a · ((b · f) r - (r · f) b) with r
  * = p - c. Summed over all points beyond the joint that is a · (M b - tr(M) b) with M = sum of r
  * fᵀ, and M is gathered from the tips to the root in one pass: Q - c Fᵀ with Q the sum of p fᵀ and
- * F that of the forces. Directions add to Q alone, but do not shift with c.
+ * F that of the forces. Directions add to Q but not to F: they do not shift with c.
  */
 final class Curving {
 
@@ -21,7 +21,6 @@ final class Curving {
   private final Kinematics kinematics;
   private final int n;
   private final double[] points;
-  private final double[] directions;
   private final double[] sums;
   private final double[] m = new double[9];
   private double[] matrix;
@@ -41,7 +40,6 @@ final class Curving {
     this.n = n;
     int size = scene.coordinates.tree().size();
     points = new double[9 * size];
-    directions = new double[9 * size];
     sums = new double[3 * size];
   }
 
@@ -53,9 +51,9 @@ final class Curving {
    */
   void add(double[] forces, double[] into) {
     matrix = into;
-    Arrays.fill(points, 0);
-    Arrays.fill(directions, 0);
-    Arrays.fill(sums, 0);
+    int last = scene.placed[scene.placed.length - 1] + 1;
+    Arrays.fill(points, 0, 9 * last, 0);
+    Arrays.fill(sums, 0, 3 * last, 0);
     for (int i = scene.size() - 1; i >= 0; i--) {
       double fx = forces[3 * i];
       double fy = forces[3 * i + 1];
@@ -82,7 +80,7 @@ final class Curving {
       outer(points, scene.segments[i], x, y, z, fx, fy, fz);
       push(sums, scene.segments[i], fx, fy, fz);
     } else if (scene.kinds[i] == Scene.DIRECTION) {
-      outer(directions, scene.segments[i], x, y, z, fx, fy, fz);
+      outer(points, scene.segments[i], x, y, z, fx, fy, fz);
     } else {
       masses(fx, fy, scene.halves == null ? fz : 0);
     }
@@ -140,7 +138,6 @@ final class Curving {
       int to = parents[s];
       for (int k = 0; k < 9; k++) {
         points[9 * to + k] += points[9 * s + k];
-        directions[9 * to + k] += directions[9 * s + k];
       }
       for (int k = 0; k < 3; k++) {
         sums[3 * to + k] += sums[3 * s + k];
@@ -148,21 +145,23 @@ final class Curving {
     }
   }
 
-  /** M of a segment about a place: the three entries of Q less those of c Fᵀ, directions added. */
+  /**
+   * M of a segment about a place: the three entries of Q less those of c Fᵀ, directions among them.
+   */
   private boolean about(int segment, double cx, double cy, double cz) {
     double fx = sums[3 * segment];
     double fy = sums[3 * segment + 1];
     double fz = sums[3 * segment + 2];
     int at = 9 * segment;
-    m[0] = points[at] + directions[at] - cx * fx;
-    m[1] = points[at + 1] + directions[at + 1] - cx * fy;
-    m[2] = points[at + 2] + directions[at + 2] - cx * fz;
-    m[3] = points[at + 3] + directions[at + 3] - cy * fx;
-    m[4] = points[at + 4] + directions[at + 4] - cy * fy;
-    m[5] = points[at + 5] + directions[at + 5] - cy * fz;
-    m[6] = points[at + 6] + directions[at + 6] - cz * fx;
-    m[7] = points[at + 7] + directions[at + 7] - cz * fy;
-    m[8] = points[at + 8] + directions[at + 8] - cz * fz;
+    m[0] = points[at] - cx * fx;
+    m[1] = points[at + 1] - cx * fy;
+    m[2] = points[at + 2] - cx * fz;
+    m[3] = points[at + 3] - cy * fx;
+    m[4] = points[at + 4] - cy * fy;
+    m[5] = points[at + 5] - cy * fz;
+    m[6] = points[at + 6] - cz * fx;
+    m[7] = points[at + 7] - cz * fy;
+    m[8] = points[at + 8] - cz * fz;
     return m[0] != 0 || m[1] != 0 || m[2] != 0 || m[3] != 0 || m[4] != 0 || m[5] != 0 || m[6] != 0
         || m[7] != 0 || m[8] != 0;
   }

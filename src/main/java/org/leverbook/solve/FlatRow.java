@@ -181,8 +181,15 @@ final class FlatRow {
   private void add(int feature, int[] to, double x, double y, double z) {
     double[] s = moves.slopes[feature];
     int width = to.length;
-    for (int k = 0; k < width; k++) {
-      slopes[to[k]] += x * s[k] + y * s[width + k] + z * s[2 * width + k];
+    // Most directions are those of one axis.
+    add(s, 0, to, x);
+    add(s, width, to, y);
+    add(s, 2 * width, to, z);
+  }
+
+  private void add(double[] from, int first, int[] to, double factor) {
+    for (int k = 0; k < to.length && factor != 0; k++) {
+      slopes[to[k]] += factor * from[first + k];
     }
   }
 
