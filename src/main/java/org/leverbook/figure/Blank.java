@@ -4,12 +4,10 @@ import java.awt.Color;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.knowm.xchart.CategoryChart;
-import org.knowm.xchart.CategoryChartBuilder;
 import org.knowm.xchart.HorizontalBarChart;
-import org.knowm.xchart.HorizontalBarChartBuilder;
 import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
@@ -41,18 +39,9 @@ record Blank(String title, String across, String up, int width, int height, Figu
   }
 
   XYChart curves(Consumer<XYChart> filled) {
-    Blank words = spoken();
     return made(
         () -> {
-          XYChart chart =
-              new XYChartBuilder()
-                  .width(width)
-                  .height(height)
-                  .title(words.title)
-                  .xAxisTitle(words.across)
-                  .yAxisTitle(words.up)
-                  .build();
-          Plots.styled(chart.getStyler(), style);
+          XYChart chart = begun(new XYChart(width, height));
           chart.getStyler().setMarkerSize(Plots.marks(style));
           filled.accept(chart);
           FitTexts.in(chart, style);
@@ -61,18 +50,9 @@ record Blank(String title, String across, String up, int width, int height, Figu
   }
 
   CategoryChart columns(Consumer<CategoryChart> filled) {
-    Blank words = spoken();
     return made(
         () -> {
-          CategoryChart chart =
-              new CategoryChartBuilder()
-                  .width(width)
-                  .height(height)
-                  .title(words.title)
-                  .xAxisTitle(words.across)
-                  .yAxisTitle(words.up)
-                  .build();
-          Plots.styled(chart.getStyler(), style);
+          CategoryChart chart = begun(new CategoryChart(width, height));
           chart.getStyler().setXAxisTickLabelsFormattingFunction(null);
           // Every column has its name.
           chart.getStyler().setXAxisTickMarkSpacingHint(NAME);
@@ -84,24 +64,25 @@ record Blank(String title, String across, String up, int width, int height, Figu
   }
 
   HorizontalBarChart rows(Consumer<HorizontalBarChart> filled) {
-    Blank words = spoken();
     return made(
         () -> {
-          HorizontalBarChart chart =
-              new HorizontalBarChartBuilder()
-                  .width(width)
-                  .height(height)
-                  .title(words.title)
-                  .xAxisTitle(words.across)
-                  .yAxisTitle(words.up)
-                  .build();
-          Plots.styled(chart.getStyler(), style);
+          HorizontalBarChart chart = begun(new HorizontalBarChart(width, height));
           chart.getStyler().setYAxisTickLabelsFormattingFunction(null);
           chart.getStyler().setAvailableSpaceFill(0.7);
           filled.accept(chart);
           FitTexts.in(chart, style);
           return chart;
         });
+  }
+
+  /** Titles and look, before anything is in it. */
+  private <C extends AxesChart<?, ?>> C begun(C chart) {
+    Blank words = spoken();
+    chart.setTitle(words.title);
+    chart.setXAxisTitle(words.across);
+    chart.setYAxisTitle(words.up);
+    Plots.styled(chart.getStyler(), style);
+    return chart;
   }
 
   private static <C> C made(java.util.function.Supplier<C> making) {

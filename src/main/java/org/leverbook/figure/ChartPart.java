@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.leverbook.figure.Ink.Inset;
 
 /** One chart on a page of pictures, painted anew for its place with letters of full size. */
@@ -11,29 +10,15 @@ final class ChartPart extends PagePart {
   private static final double SLENDER = 0.72;
 
   private final ChartPicture picture;
-  private final String name;
-  private final FigureStyle style;
-  private double width = LEAST;
 
   ChartPart(ChartPicture picture, String name, FigureStyle style) {
+    super(name, style, LEAST);
     this.picture = picture;
-    this.name = name;
-    this.style = style;
   }
 
   @Override
   double least() {
     return LEAST;
-  }
-
-  @Override
-  void place(double given) {
-    width = given;
-  }
-
-  @Override
-  Stream<PositionPart> positions() {
-    return Stream.empty();
   }
 
   private TextBlock heading() {
@@ -70,12 +55,7 @@ final class ChartPart extends PagePart {
   }
 
   @Override
-  String called() {
-    return name;
-  }
-
-  @Override
   String told() {
-    return (name.isEmpty() ? "" : name + ". ") + picture.told() + ". " + picture.description();
+    return named(picture.told() + ". " + picture.description());
   }
 }

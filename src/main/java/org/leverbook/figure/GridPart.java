@@ -18,11 +18,8 @@ final class GridPart extends PagePart {
   private static final double BETWEEN_ROWS = 26;
 
   private final PicturePage page;
-  private final String name;
-  private final FigureStyle style;
   private final double most;
   private final List<PagePart> parts;
-  private double width;
   private List<Double> columns = List.of();
 
   /**
@@ -34,9 +31,8 @@ final class GridPart extends PagePart {
    * @param most the width of the whole page inside its margins, which no part can ask more than
    */
   GridPart(PicturePage page, String name, FigureStyle style, double most) {
+    super(name, style, 0);
     this.page = page;
-    this.name = name;
-    this.style = style;
     this.most = most;
     this.parts = page.items().stream().map(item -> part(item, style, most)).toList();
   }

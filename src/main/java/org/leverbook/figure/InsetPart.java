@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.leverbook.display.Picture;
 import org.leverbook.figure.Ink.Inset;
 
@@ -17,19 +16,14 @@ final class InsetPart extends PagePart {
   private final List<String> notes;
   private final String told;
   private final InsetSize size;
-  private final String name;
-  private final FigureStyle style;
-  private double width;
 
   private InsetPart(
       Picture picture, List<String> notes, String told, String name, FigureStyle style) {
+    super(name, style, InsetSize.of(picture).width());
     this.picture = picture;
     this.notes = notes;
     this.told = told;
     this.size = InsetSize.of(picture);
-    this.name = name;
-    this.style = style;
-    this.width = size.width();
   }
 
   static InsetPart of(Picture picture, String name, FigureStyle style) {
@@ -54,16 +48,6 @@ final class InsetPart extends PagePart {
   @Override
   double least() {
     return size.width() * Math.min(1, SMALLEST / InsetSize.letters(picture));
-  }
-
-  @Override
-  void place(double given) {
-    width = given;
-  }
-
-  @Override
-  Stream<PositionPart> positions() {
-    return Stream.empty();
   }
 
   private TextBlock heading() {
@@ -99,12 +83,7 @@ final class InsetPart extends PagePart {
   }
 
   @Override
-  String called() {
-    return name;
-  }
-
-  @Override
   String told() {
-    return (name.isEmpty() ? "" : name + ". ") + told;
+    return named(told);
   }
 }

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The place of a picture that could not be, with the reason. */
 final class NoPicturePart extends PagePart {
@@ -9,29 +8,15 @@ final class NoPicturePart extends PagePart {
   private static final double LEAST = 150;
 
   private final String reason;
-  private final String name;
-  private final FigureStyle style;
-  private double width = LEAST;
 
   NoPicturePart(String reason, String name, FigureStyle style) {
+    super(name, style, LEAST);
     this.reason = reason;
-    this.name = name;
-    this.style = style;
   }
 
   @Override
   double least() {
     return LEAST;
-  }
-
-  @Override
-  void place(double given) {
-    width = given;
-  }
-
-  @Override
-  Stream<PositionPart> positions() {
-    return Stream.empty();
   }
 
   private TextBlock words() {
@@ -51,17 +36,7 @@ final class NoPicturePart extends PagePart {
   }
 
   @Override
-  List<String> notes() {
-    return List.of();
-  }
-
-  @Override
-  String called() {
-    return name;
-  }
-
-  @Override
   String told() {
-    return (name.isEmpty() ? "" : name + ". ") + "No picture: " + reason;
+    return named("No picture: " + reason);
   }
 }

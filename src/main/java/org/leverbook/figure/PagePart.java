@@ -14,14 +14,37 @@ abstract class PagePart {
 
   private static final int LONGEST_IN_NOTES = 40;
 
+  final String name;
+  final FigureStyle style;
+
+  /** As it was placed. */
+  double width;
+
+  /**
+   * A part.
+   *
+   * @param name above it; empty for none
+   * @param style colours and sizes
+   * @param width until it is placed
+   */
+  PagePart(String name, FigureStyle style, double width) {
+    this.name = name;
+    this.style = style;
+    this.width = width;
+  }
+
   /** Of less width its letters would be too small to read on a phone. */
   abstract double least();
 
   /** Takes its width; comes before all that follows. */
-  abstract void place(double width);
+  void place(double given) {
+    width = given;
+  }
 
   /** All drawn positions in it. */
-  abstract Stream<PositionPart> positions();
+  Stream<PositionPart> positions() {
+    return Stream.empty();
+  }
 
   /** The height that it would like. */
   abstract double height(PageKey key);
@@ -30,10 +53,14 @@ abstract class PagePart {
   abstract void draw(List<Ink> page, double left, double top, double height, PageKey key);
 
   /** Sentences for the foot of the page. */
-  abstract List<String> notes();
+  List<String> notes() {
+    return List.of();
+  }
 
   /** What it is called, for the notes; empty where nobody gave it a name. */
-  abstract String called();
+  String called() {
+    return name;
+  }
 
   /** The name for the notes, which a very long one would fill. */
   final String shortly() {
@@ -45,4 +72,9 @@ abstract class PagePart {
 
   /** What it shows, for readers who listen. */
   abstract String told();
+
+  /** A text after the part's name, where it has one. */
+  final String named(String text) {
+    return name.isEmpty() ? text : name + ". " + text;
+  }
 }

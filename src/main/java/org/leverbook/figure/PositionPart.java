@@ -27,17 +27,13 @@ final class PositionPart extends PagePart {
   private static final double RULER = 0.2;
 
   private final Scene scene;
-  private final String name;
-  private final FigureStyle style;
-  private double width = LEAST;
   private Rectangle2D window;
   private double perMetre;
   private boolean ruled = true;
 
   PositionPart(Scene scene, String name, FigureStyle style) {
+    super(name, style, LEAST);
     this.scene = scene;
-    this.name = name;
-    this.style = style;
     this.window = panel().seen().orElseThrow();
   }
 

@@ -1,7 +1,6 @@
 package org.leverbook.study;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -17,8 +16,8 @@ import org.leverbook.statics.Position;
 import org.leverbook.support.Support;
 
 /**
- * ComparedNames for those compared, from what differs between them: positions of one name are told
- * apart by who they are of, supports, settings, loads, or how they came out, in this order.
+ * Names for those compared, from what differs between them: positions of one name are told apart by
+ * who they are of, supports, settings, loads, or how they came out, in this order.
  */
 final class ComparedNames {
 
@@ -55,19 +54,7 @@ final class ComparedNames {
         }
       }
     }
-    return numbered(told);
-  }
-
-  /** ComparedNames that are left alike get numbers. */
-  static List<String> numbered(List<String> names) {
-    List<String> told = new ArrayList<>(names);
-    for (int i = 0; i < told.size(); i++) {
-      int nth = Collections.frequency(names.subList(0, i + 1), names.get(i));
-      if (nth > 1) {
-        told.set(i, names.get(i) + " (" + nth + ")");
-      }
-    }
-    return told;
+    return Names.numbered(told);
   }
 
   /** Those that have the same name so far, itself among them. */

@@ -1,11 +1,8 @@
 package org.leverbook.study;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,11 +51,9 @@ final class FileRows {
     Span<?>[] faster = spans.subList(1, spans.size()).toArray(new Span<?>[0]);
     int[] done = new int[1];
     Path file =
-        OutputFolder.write(
+        OutputFolder.writeText(
             name,
-            out -> {
-              Writer text =
-                  new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
+            text -> {
               text.write(header());
               try {
                 done[0] =
@@ -74,7 +69,6 @@ final class FileRows {
                 throw e.getCause();
               }
               finish(text, Stopped.note(done[0], count));
-              text.flush();
             });
     return new Written(file, rows, held, done[0], count, firstReason);
   }

@@ -51,17 +51,21 @@ final class Names {
 
   /** A name for each; things that call themselves alike are numbered. */
   static List<String> of(List<?> things) {
-    Map<String, Integer> seen = new HashMap<>();
-    List<String> names = new ArrayList<>();
-    for (Object thing : things) {
-      String name = of(thing);
-      int before = seen.merge(name, 1, Integer::sum);
-      names.add(before == 1 ? name : name + " (" + before + ")");
-    }
-    return names;
+    return numbered(things.stream().map(Names::nameOf).toList());
   }
 
-  private static String of(Object thing) {
+  /** Names that are alike get numbers, from the second on. */
+  static List<String> numbered(List<String> names) {
+    Map<String, Integer> seen = new HashMap<>();
+    List<String> told = new ArrayList<>();
+    for (String name : names) {
+      int nth = seen.merge(name, 1, Integer::sum);
+      told.add(nth == 1 ? name : name + " (" + nth + ")");
+    }
+    return told;
+  }
+
+  private static String nameOf(Object thing) {
     String name;
     if (thing instanceof Enum<?> constant) {
       name = constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');

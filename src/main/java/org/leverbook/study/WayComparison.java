@@ -107,7 +107,7 @@ public final class WayComparison implements Shown {
     for (Passage way : ways) {
       Position start = Attempt.at(() -> way.at().apply(0)).position();
       if (start == null) {
-        return ComparedNames.numbered(plain);
+        return Names.numbered(plain);
       }
       starts.add(start);
     }
