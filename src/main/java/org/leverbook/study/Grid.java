@@ -5,11 +5,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
-import org.leverbook.display.Illustrator;
-import org.leverbook.display.Picture;
-import org.leverbook.display.Saved;
 import org.leverbook.display.Sheet;
-import org.leverbook.display.Shown;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
@@ -24,12 +20,11 @@ import tech.tablesaw.api.Table;
  * @param <A> what kind of quantity the first is
  * @param <B> what kind of quantity the second is
  */
-public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements Shown {
+public final class Grid<A extends Quantity<A>, B extends Quantity<B>> extends Cells {
 
   private final Span<A> first;
   private final Span<B> second;
   private final BiFunction<Quantity<A>, Quantity<B>, Position> positions;
-  private final List<Cell> cells;
 
   /** A grid of cells that are there; in order, fewer than pairs where the user stopped it. */
   Grid(
@@ -37,10 +32,10 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
       Span<B> second,
       BiFunction<Quantity<A>, Quantity<B>, Position> positions,
       List<Cell> cells) {
+    super(cells);
     this.first = first;
     this.second = second;
     this.positions = positions;
-    this.cells = List.copyOf(cells);
   }
 
   /**
@@ -104,15 +99,6 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
   }
 
   /**
-   * What came of each pair.
-   *
-   * @return in the order of the table
-   */
-  public List<Cell> cells() {
-    return cells;
-  }
-
-  /**
    * The position of a pair, whether in the grid or not, as in {@code byBoth.at(cm(60),
    * kg(100)).picture()}.
    *
@@ -138,59 +124,6 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
   }
 
   /**
-   * How many pairs could be held.
-   *
-   * @return between zero and the number of pairs
-   */
-  public long held() {
-    return cells.stream().filter(Cell::held).count();
-  }
-
-  /**
-   * The grid in the wide form: a row for each pair, with the moment and the arm at each joint, the
-   * balance, and the reason where nothing could be held.
-   *
-   * @param joints which joints; hip, knee, ankle, low back, mid back and shoulder when none are
-   *     named
-   * @return a Tablesaw table, units in the column names; moments are signed, positive where the
-   *     resistance flexes
-   */
-  public Table table(JointId... joints) {
-    return Tables.of(sheet(joints));
-  }
-
-  /**
-   * The wide form as a plain sheet, the same cells as {@link #table}.
-   *
-   * @param joints which joints, or none for the usual ones
-   * @return the sheet
-   */
-  public Sheet sheet(JointId... joints) {
-    return GridSheets.form(Forms.WIDE, spans(), cells, Forms.orUsual(joints));
-  }
-
-  /**
-   * The grid in the tidy form: a row for each pair and joint, with side, moment, arm, what the
-   * resistance tends to do, what opposes it, and the reason where nothing could be held.
-   *
-   * @param joints which joints, or none for the usual ones
-   * @return a Tablesaw table, units in the column names
-   */
-  public Table tidyTable(JointId... joints) {
-    return Tables.of(tidySheet(joints));
-  }
-
-  /**
-   * The tidy form as a plain sheet, the same cells as {@link #tidyTable}.
-   *
-   * @param joints which joints, or none for the usual ones
-   * @return the sheet
-   */
-  public Sheet tidySheet(JointId... joints) {
-    return GridSheets.form(Forms.TIDY, spans(), cells, Forms.orUsual(joints));
-  }
-
-  /**
    * The moments at one joint, crossed: a row for each value of the first quantity, a column for
    * each of the second, and the reasons where nothing could be held.
    *
@@ -212,28 +145,6 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
   }
 
   /**
-   * The moments at one joint as a map in colours: the second quantity across, the first upwards.
-   *
-   * @param joint which
-   * @return the plot
-   * @throws Refused if no pair could be held
-   */
-  public Picture plot(JointId joint) {
-    return Illustrator.pictureOf(this, List.of(Ask.present("joint", joint, "HIP")));
-  }
-
-  /**
-   * Saves the wide table of the usual joints as CSV, with reasons and caution.
-   *
-   * @param file a name that ends in {@code .csv}
-   * @return what was written
-   * @throws Refused if the name has another ending, or the disk says no
-   */
-  public Saved save(String file) {
-    return sheet().save(file);
-  }
-
-  /**
    * A pair in words.
    *
    * @param cell which
@@ -252,6 +163,7 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
     return GridSheets.reasons(spans(), cells, "pairs");
   }
 
+  @Override
   List<Span<?>> spans() {
     return List.of(first, second);
   }
@@ -259,10 +171,5 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> implements
   @Override
   public String text() {
     return GridSheets.text(this);
-  }
-
-  @Override
-  public String toString() {
-    return text();
   }
 }

@@ -3,17 +3,10 @@ package org.leverbook.study;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
-import org.leverbook.body.JointId;
 import org.leverbook.display.Caution;
-import org.leverbook.display.Illustrator;
-import org.leverbook.display.Picture;
-import org.leverbook.display.Saved;
-import org.leverbook.display.Sheet;
-import org.leverbook.display.Shown;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
-import tech.tablesaw.api.Table;
 
 /**
  * Three quantities varied against each other: a {@link Grid} of the second and third for each value
@@ -24,21 +17,20 @@ import tech.tablesaw.api.Table;
  * @param <C> what kind of quantity the third is
  */
 public final class GridOfThree<A extends Quantity<A>, B extends Quantity<B>, C extends Quantity<C>>
-    implements Shown {
+    extends Cells {
 
   private final Span<A> first;
   private final Span<B> second;
   private final Span<C> third;
   private final ThreeWay<A, B, C> positions;
-  private final List<Cell> cells;
 
   private GridOfThree(
       Span<A> first, Span<B> second, Span<C> third, ThreeWay<A, B, C> positions, List<Cell> cells) {
+    super(cells);
     this.first = first;
     this.second = second;
     this.third = third;
     this.positions = positions;
-    this.cells = List.copyOf(cells);
   }
 
   /**
@@ -114,15 +106,6 @@ public final class GridOfThree<A extends Quantity<A>, B extends Quantity<B>, C e
   }
 
   /**
-   * What came of each three values.
-   *
-   * @return in the order of the table; fewer than asked for where the user stopped it
-   */
-  public List<Cell> cells() {
-    return cells;
-  }
-
-  /**
    * The second and third quantity at one value of the first.
    *
    * @param index which value of the first, from 0
@@ -173,78 +156,6 @@ public final class GridOfThree<A extends Quantity<A>, B extends Quantity<B>, C e
   }
 
   /**
-   * How many cells could be held.
-   *
-   * @return between zero and the number of cells
-   */
-  public long held() {
-    return cells.stream().filter(Cell::held).count();
-  }
-
-  /**
-   * The grid in the wide form: a row for each three values.
-   *
-   * @param joints which joints, or none for the usual ones
-   * @return a Tablesaw table, units in the column names
-   */
-  public Table table(JointId... joints) {
-    return Tables.of(sheet(joints));
-  }
-
-  /**
-   * The wide form as a plain sheet, the same cells as {@link #table}.
-   *
-   * @param joints which joints, or none for the usual ones
-   * @return the sheet
-   */
-  public Sheet sheet(JointId... joints) {
-    return GridSheets.form(Forms.WIDE, spans(), cells, Forms.orUsual(joints));
-  }
-
-  /**
-   * The grid in the tidy form: a row for each three values and joint.
-   *
-   * @param joints which joints, or none for the usual ones
-   * @return a Tablesaw table, units in the column names
-   */
-  public Table tidyTable(JointId... joints) {
-    return Tables.of(tidySheet(joints));
-  }
-
-  /**
-   * The tidy form as a plain sheet, the same cells as {@link #tidyTable}.
-   *
-   * @param joints which joints, or none for the usual ones
-   * @return the sheet
-   */
-  public Sheet tidySheet(JointId... joints) {
-    return GridSheets.form(Forms.TIDY, spans(), cells, Forms.orUsual(joints));
-  }
-
-  /**
-   * The moments at one joint as small maps side by side, one for each value of the first quantity:
-   * the third across, the second upwards, one scale of colours.
-   *
-   * @param joint which
-   * @return the plot
-   * @throws Refused if nothing could be held
-   */
-  public Picture plot(JointId joint) {
-    return Illustrator.pictureOf(this, List.of(Ask.present("joint", joint, "HIP")));
-  }
-
-  /**
-   * Saves the wide table of the usual joints as CSV, with reasons and caution.
-   *
-   * @param file a name that ends in {@code .csv}
-   * @return what was written
-   * @throws Refused if the name has another ending, or the disk says no
-   */
-  public Saved save(String file) {
-    return sheet().save(file);
-  }
-
-  /**
    * Three values in words.
    *
    * @param cell which
@@ -263,7 +174,8 @@ public final class GridOfThree<A extends Quantity<A>, B extends Quantity<B>, C e
     return GridSheets.reasons(spans(), cells, "cells");
   }
 
-  private List<Span<?>> spans() {
+  @Override
+  List<Span<?>> spans() {
     return List.of(first, second, third);
   }
 
@@ -286,10 +198,5 @@ public final class GridOfThree<A extends Quantity<A>, B extends Quantity<B>, C e
             + first.name()
             + ", slice(0) is the grid of the first of them; at(…) gives a position\n");
     return text.append(Caution.TEXT).toString();
-  }
-
-  @Override
-  public String toString() {
-    return text();
   }
 }
