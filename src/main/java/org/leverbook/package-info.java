@@ -20,8 +20,9 @@
  *   <li>{@code study}: many positions in one table.
  *   <li>{@code figure}: pictures and plots.
  *   <li>{@code language}: the words of every session.
- *   <li>{@code session}: one Java session; {@code script}, {@code terminal}: a file or a shell that
- *       speaks those words to it.
+ *   <li>{@code session}: one Java session; {@code desk}: that session with all words, and what its
+ *       user did there.
+ *   <li>{@code script}, {@code terminal}: a file or a shell that speaks those words to it.
  * </ul>
  */
 package org.leverbook;

@@ -32,10 +32,14 @@ class FloorsTest {
           "marks",
           "study",
           "figure",
+          "article",
+          "notebook",
           "language",
           "session",
+          "desk",
           "script",
-          "terminal");
+          "terminal",
+          "kernel");
 
   private static final String ROOT = "org.leverbook.";
 

@@ -3,7 +3,7 @@ package org.leverbook.language;
 import org.leverbook.statics.View;
 
 /** The words for where a picture is seen from; {@link Vocabulary} hands them on. */
-public abstract sealed class ViewWords extends MotionWords permits Vocabulary {
+public abstract sealed class ViewWords extends MotionWords permits ArticleWords {
 
   /** From the lifter's right, as in {@code pull.start().seenFrom(SIDE).picture()}. */
   public static final View SIDE = View.SIDE;

@@ -22,7 +22,7 @@ import org.leverbook.strength.Capacity;
  *
  * <p>Promises: nothing to extend, no annotations, no second syntax, it is just Java.
  */
-public final class Vocabulary extends ViewWords {
+public final class Vocabulary extends DeskWords {
 
   /** A man's lengths and masses. */
   public static final Sex MALE = Sex.MALE;

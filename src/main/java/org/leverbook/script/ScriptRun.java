@@ -2,16 +2,12 @@ package org.leverbook.script;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
-import java.util.List;
+import org.leverbook.desk.Desk;
 import org.leverbook.display.Progress;
 import org.leverbook.display.ProgressLines;
-import org.leverbook.language.Imports;
 import org.leverbook.language.Leaving;
-import org.leverbook.language.Vocabulary;
 import org.leverbook.quantity.Refused;
 import org.leverbook.session.Evaluation;
-import org.leverbook.session.Preamble;
-import org.leverbook.session.Session;
 
 /** Runs a script headless. */
 public final class ScriptRun {
@@ -48,8 +44,8 @@ public final class ScriptRun {
     Leaving.forget();
     Progress.Listener listened =
         Progress.listen(new ProgressLines(line -> err.println(script.name() + ": " + line)));
-    try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
-      Evaluation evaluation = session.evaluate(script.text(), value -> out.println(value.text()));
+    try (Desk desk = Desk.open()) {
+      Evaluation evaluation = desk.evaluate(script.text(), value -> out.println(value.text()));
       out.flush();
       evaluation.notes().forEach(note -> err.println(script.name() + ": " + note));
       evaluation.problem().ifPresent(p -> err.println(p.text(script.name() + ":")));

@@ -3,6 +3,7 @@ package org.leverbook.session;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.Documentation;
@@ -40,7 +41,7 @@ final class Assistance {
     Map<String, Completion> found = new LinkedHashMap<>();
     for (Suggestion each : analysis.completionSuggestions(unit, unit.length(), anchor)) {
       found.computeIfAbsent(
-          each.continuation(), word -> new Completion(start + anchor[0], word, ""));
+          each.continuation(), word -> new Completion(start + anchor[0], word, "", ""));
     }
     if (!OF_EVERY_OBJECT.containsAll(found.keySet())) {
       found.keySet().removeAll(OF_EVERY_OBJECT);
@@ -58,7 +59,7 @@ final class Assistance {
     List<Documentation> known = analysis.documentation(call, call.length(), false);
     String signature = known.isEmpty() ? "" : Words.cleaned(known.get(0).signature());
     String more = known.size() > 1 ? " (and " + (known.size() - 1) + " more)" : "";
-    return new Completion(each.from(), each.text(), signature + more);
+    return new Completion(each.from(), each.text(), signature + more, "");
   }
 
   /** What may stand at a place of a unit, whatever stands there now. */
@@ -82,6 +83,32 @@ final class Assistance {
     String asked = opens ? unit + "(" : unit;
     List<Documentation> found = analysis.documentation(asked, asked.length(), whole);
     return found.stream().map(each -> said(each)).distinct().toList();
+  }
+
+  /** What the innermost call takes whose bracket is open at a place. */
+  Optional<CallHint> callAt(String text, int cursor) {
+    Brackets brackets = new Brackets(text, unitStart(text, cursor));
+    brackets.readTo(cursor);
+    Optional<Integer> open = brackets.innermostOpen().filter(at -> text.charAt(at) == '(');
+    if (open.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> forms = documentation(text, open.get(), false);
+    return forms.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new CallHint(forms, commas(text, open.get() + 1, cursor)));
+  }
+
+  /** How many commas between two places stand in no bracket and no quote that opens there. */
+  private static int commas(String text, int from, int to) {
+    Brackets inside = new Brackets(text, from);
+    int count = 0;
+    for (int at = from; at < to; at++) {
+      inside.readTo(at);
+      boolean bare = inside.innermostOpen().isEmpty() && !inside.inWords();
+      count += bare && text.charAt(at) == ',' ? 1 : 0;
+    }
+    return count;
   }
 
   private static String said(Documentation each) {

@@ -3,6 +3,7 @@ package org.leverbook.session;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import jdk.jshell.DeclarationSnippet;
@@ -125,7 +126,8 @@ final class Findings {
     int position = (int) Math.max(0, first.getPosition());
     int at = symbol ? Wording.nameStart(code, position) : position;
     int place = Math.min(unit.start() + at, source.text().length());
-    return problem(Problem.Kind.COMPILATION, message, source, place);
+    String original = Words.unwrapped(first.getMessage(Locale.ENGLISH));
+    return problem(Problem.Kind.COMPILATION, message, source, place, original);
   }
 
   private Problem thrown(JShellException exception, SourceText source, Unit unit) {
@@ -268,14 +270,29 @@ final class Findings {
             source.lineAt(unit.start()),
             source.columnAt(unit.start()),
             source.line(source.lineAt(unit.start())),
-            List.of());
+            List.of(),
+            "",
+            Optional.empty());
     return Outcome.bad(Evaluation.Status.STOPPED, problem, List.of());
   }
 
   private static Problem problem(Problem.Kind kind, String message, SourceText source, int place) {
+    return problem(kind, message, source, place, "");
+  }
+
+  private static Problem problem(
+      Problem.Kind kind, String message, SourceText source, int place, String original) {
     int line = source.lineAt(place);
     String name = kind == Problem.Kind.UNRESOLVED ? "Unresolved" : "CompileError";
     return new Problem(
-        kind, name, message, line, source.columnAt(place), source.line(line), List.of());
+        kind,
+        name,
+        message,
+        line,
+        source.columnAt(place),
+        source.line(line),
+        List.of(),
+        original,
+        Optional.empty());
   }
 }

@@ -1,6 +1,7 @@
 package org.leverbook.session;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What went wrong, where, in words.
@@ -12,6 +13,8 @@ import java.util.List;
  * @param column where in that line, from 1, in UTF-16 units
  * @param source that line
  * @param trail how the code came there, innermost first, one line each
+ * @param original the compiler's own words; empty where it said nothing
+ * @param thrown what the user's code threw, with its stack; empty where it threw nothing
  */
 public record Problem(
     Kind kind,
@@ -20,7 +23,9 @@ public record Problem(
     int line,
     int column,
     String source,
-    List<String> trail) {
+    List<String> trail,
+    String original,
+    Optional<Throwable> thrown) {
 
   /** What sort of mistake. */
   public enum Kind {

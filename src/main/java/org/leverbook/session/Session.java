@@ -1,6 +1,7 @@
 package org.leverbook.session;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -93,6 +94,17 @@ public final class Session implements AutoCloseable {
    */
   public List<String> documentation(String text, int cursor, boolean whole) {
     return compiled(() -> bench.assistance().documentation(text, within(text, cursor), whole));
+  }
+
+  /**
+   * What the call takes in whose brackets a place stands.
+   *
+   * @param text the text
+   * @param cursor a place in it, in UTF-16 units
+   * @return the forms of the innermost open call; empty where there is none, or it is not known
+   */
+  public Optional<CallHint> callAt(String text, int cursor) {
+    return compiled(() -> bench.assistance().callAt(text, within(text, cursor)));
   }
 
   /**

@@ -2,6 +2,7 @@ package org.leverbook.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.leverbook.quantity.Refused;
 
 /** Exceptions of the user's code as problems: in words, with the line of the user's text. */
@@ -50,7 +51,9 @@ final class Trace {
         line,
         column,
         source.line(line),
-        trail);
+        trail,
+        "",
+        Optional.of(thrown));
   }
 
   private static void add(

@@ -12,10 +12,10 @@ import org.jline.terminal.Terminal.Signal;
 import org.jline.utils.AttributedString;
 import org.jline.utils.AttributedStyle;
 import org.jline.utils.InfoCmp.Capability;
+import org.leverbook.desk.Desk;
 import org.leverbook.display.Progress;
 import org.leverbook.language.Leaving;
 import org.leverbook.session.Evaluation;
-import org.leverbook.session.Session;
 
 /** A person at a terminal: prompt, evaluation, answer. */
 final class Conversation {
@@ -26,7 +26,7 @@ final class Conversation {
   private static final Size USUAL = Size.of(80, 24);
 
   private final Terminal terminal;
-  private final Supplier<Session> session;
+  private final Supplier<Desk> desk;
   private final Map<String, String> environment;
   private final Voice voice;
 
@@ -34,12 +34,12 @@ final class Conversation {
    * A conversation.
    *
    * @param terminal where it takes place
-   * @param session gives the session, once it is ready
+   * @param desk gives the session with its words, once it is ready
    * @param environment the environment variables
    */
-  Conversation(Terminal terminal, Supplier<Session> session, Map<String, String> environment) {
+  Conversation(Terminal terminal, Supplier<Desk> desk, Map<String, String> environment) {
     this.terminal = terminal;
-    this.session = session;
+    this.desk = desk;
     this.environment = environment;
     this.voice = new Voice(terminal.writer(), terminal.writer(), this::fitted, this::alarming);
   }
@@ -65,7 +65,7 @@ final class Conversation {
         break;
       }
     }
-    session.get().close();
+    desk.get().close();
   }
 
   private boolean isOpen() {
@@ -82,8 +82,8 @@ final class Conversation {
         LineReaderBuilder.builder()
             .terminal(terminal)
             .appName("leverbook")
-            .parser(new JavaParser(text -> session.get().completeness(text)))
-            .completer(new WordCompleter((text, at) -> session.get().completions(text, at)))
+            .parser(new JavaParser(text -> desk.get().session().completeness(text)))
+            .completer(new WordCompleter((text, at) -> desk.get().session().completions(text, at)))
             .variable(LineReader.SECONDARY_PROMPT_PATTERN, CONTINUATION)
             .variable(LineReader.HISTORY_SIZE, REMEMBERED)
             .variable(LineReader.HISTORY_FILE_SIZE, REMEMBERED)
@@ -100,7 +100,7 @@ final class Conversation {
     if (text.isBlank()) {
       return;
     }
-    Session ready = session.get();
+    Desk ready = desk.get();
     Terminal.SignalHandler before = terminal.handle(Signal.INT, signal -> interrupt(ready));
     Progress.Listener listened = Progress.listen(new ProgressBar(terminal));
     try {
@@ -116,11 +116,11 @@ final class Conversation {
     }
   }
 
-  private void interrupt(Session running) {
+  private void interrupt(Desk running) {
     // The terminal has shown ^C: the answer begins on a line of its own.
     terminal.writer().println();
     terminal.writer().flush();
-    running.stop();
+    running.session().stop();
   }
 
   private String fitted(String text) {

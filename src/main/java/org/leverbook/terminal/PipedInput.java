@@ -3,10 +3,10 @@ package org.leverbook.terminal;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import org.leverbook.desk.Desk;
 import org.leverbook.language.Leaving;
 import org.leverbook.session.Completeness;
 import org.leverbook.session.Evaluation;
-import org.leverbook.session.Session;
 
 /**
  * Reads lines that no person types. Each input stands alone, as at the prompt: one that fails is
@@ -15,12 +15,12 @@ import org.leverbook.session.Session;
  */
 final class PipedInput {
 
-  private final Session session;
+  private final Desk desk;
   private final BufferedReader in;
   private final Voice voice;
 
-  PipedInput(Session session, BufferedReader in, Voice voice) {
-    this.session = session;
+  PipedInput(Desk desk, BufferedReader in, Voice voice) {
+    this.desk = desk;
     this.in = in;
     this.voice = voice;
   }
@@ -42,7 +42,7 @@ final class PipedInput {
       }
       line++;
       input.append(input.length() == 0 ? "" : "\n").append(next);
-      if (session.completeness(input.toString()) != Completeness.INCOMPLETE) {
+      if (desk.session().completeness(input.toString()) != Completeness.INCOMPLETE) {
         good &= evaluate(input.toString(), begun);
         input.setLength(0);
         begun = line + 1;
@@ -52,7 +52,7 @@ final class PipedInput {
   }
 
   private boolean evaluate(String text, int begun) {
-    Evaluation evaluation = session.evaluate(text, voice::value);
+    Evaluation evaluation = desk.evaluate(text, voice::value);
     evaluation.notes().forEach(voice::note);
     evaluation
         .problem()

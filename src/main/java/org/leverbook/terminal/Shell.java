@@ -5,19 +5,15 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.leverbook.desk.Desk;
 import org.leverbook.display.Progress;
 import org.leverbook.display.ProgressLines;
-import org.leverbook.language.Imports;
 import org.leverbook.language.Leaving;
-import org.leverbook.language.Vocabulary;
-import org.leverbook.session.Preamble;
-import org.leverbook.session.Session;
 
 /** The shell: at a terminal with prompts and completion, at a pipe line by line. */
 public final class Shell {
@@ -31,28 +27,27 @@ public final class Shell {
    */
   public static int run() {
     Leaving.forget();
-    Supplier<Session> session = startBehind();
+    Supplier<Desk> desk = startBehind();
     try (Terminal terminal = terminalOrNull()) {
       if (terminal != null) {
-        new Conversation(terminal, session, System.getenv()).run();
+        new Conversation(terminal, desk, System.getenv()).run();
         return 0;
       }
     } catch (IOException e) {
       // The terminal is gone: there is nobody left to tell.
       return 0;
     }
-    return piped(session) ? 0 : 1;
+    return piped(desk) ? 0 : 1;
   }
 
-  /** Starts the session on a thread of its own; asking for it waits until it is ready. */
-  static Supplier<Session> startBehind() {
-    CompletableFuture<Session> started = new CompletableFuture<>();
+  /** Starts the desk on a thread of its own; asking for it waits until it is ready. */
+  static Supplier<Desk> startBehind() {
+    CompletableFuture<Desk> started = new CompletableFuture<>();
     Thread starter =
         new Thread(
             () -> {
               try {
-                started.complete(
-                    Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class))));
+                started.complete(Desk.open());
               } catch (RuntimeException | Error e) {
                 started.completeExceptionally(e);
               }
@@ -76,14 +71,14 @@ public final class Shell {
     }
   }
 
-  private static boolean piped(Supplier<Session> session) {
+  private static boolean piped(Supplier<Desk> desk) {
     var in = new BufferedReader(new InputStreamReader(System.in, Encoding.ofOutput()));
     Voice voice =
         new Voice(writer(System.out), writer(System.err), UnaryOperator.identity(), text -> text);
     // Beside the answers: those may be read by a program.
     Progress.Listener listened = Progress.listen(new ProgressLines(System.err::println));
     try {
-      return new PipedInput(session.get(), in, voice).run();
+      return new PipedInput(desk.get(), in, voice).run();
     } finally {
       Progress.listen(listened);
     }

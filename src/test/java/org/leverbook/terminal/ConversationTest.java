@@ -17,9 +17,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.leverbook.desk.Desk;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.language.Leaving;
-import org.leverbook.session.Session;
 
 /** A person at a terminal: real bytes typed, the shown text read. */
 @Timeout(value = 120, unit = TimeUnit.SECONDS)
@@ -56,8 +56,8 @@ class ConversationTest {
   private void open(Size size) throws Exception {
     terminal = new LineDisciplineTerminal("test", "xterm", screen, StandardCharsets.UTF_8);
     terminal.setSize(size);
-    Supplier<Session> session = Shell.startBehind();
-    shell = new Thread(new Conversation(terminal, session, environment)::run, "shell under test");
+    Supplier<Desk> desk = Shell.startBehind();
+    shell = new Thread(new Conversation(terminal, desk, environment)::run, "shell under test");
     shell.start();
     await("lever> ");
   }

@@ -6,15 +6,11 @@ import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.leverbook.language.Imports;
+import org.leverbook.desk.Desk;
 import org.leverbook.language.Leaving;
-import org.leverbook.language.Vocabulary;
-import org.leverbook.session.Preamble;
-import org.leverbook.session.Session;
 
 /** Input that no person types. */
 class PipedInputTest {
@@ -31,8 +27,8 @@ class PipedInputTest {
     Voice voice =
         new Voice(
             new PrintWriter(out), new PrintWriter(err), UnaryOperator.identity(), text -> text);
-    try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
-      return new PipedInput(session, new BufferedReader(new StringReader(lines)), voice).run();
+    try (Desk desk = Desk.open()) {
+      return new PipedInput(desk, new BufferedReader(new StringReader(lines)), voice).run();
     }
   }
 
