@@ -11,8 +11,7 @@ import org.leverbook.quantity.Refused;
 
 /**
  * A value in the forms a notebook can show, by MIME type: plain text always, HTML for tables, SVG
- * and PNG for pictures. A moving picture is HTML (its page in a frame), GIF, and its first frame as
- * PNG.
+ * and PNG for pictures. A moving picture is HTML (its page in a frame) and its first frame as PNG.
  *
  * @param data each form under its type; images other than SVG in base64
  */
@@ -50,13 +49,28 @@ public record MimeBundle(Map<String, String> data) {
     data.put(TEXT, text(shown));
     if (shown instanceof MovingPicture moving) {
       data.put(HTML, Framed.page(moving));
-      data.put(GIF, base64(moving.gifFile()));
       data.put(PNG, base64(moving.pngFile()));
       return new MimeBundle(data);
     }
     form(shown::html).ifPresent(html -> data.put(HTML, html));
     form(shown::svg).ifPresent(svg -> data.put(SVG, svg));
     form(shown::png).ifPresent(png -> data.put(PNG, base64(png)));
+    return new MimeBundle(data);
+  }
+
+  /**
+   * All forms of a value, a moving picture also as a GIF. That takes some seconds more; it is for
+   * places where no page can run.
+   *
+   * @param shown how the value shows itself
+   * @return its forms; plain text is always among them
+   * @throws Refused if what was to be worked out only now turns out to be impossible
+   */
+  public static MimeBundle withGif(Shown shown) {
+    Map<String, String> data = new LinkedHashMap<>(of(shown).data());
+    if (shown instanceof MovingPicture moving) {
+      data.put(GIF, base64(moving.gifFile()));
+    }
     return new MimeBundle(data);
   }
 
