@@ -18,7 +18,7 @@ import picocli.CommandLine.IVersionProvider;
     description = "Which lift loads which joint, for whom, and why. Without a command: the shell.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.VersionLine.class,
-    subcommands = RunCommand.class)
+    subcommands = {RunCommand.class, ExportCommand.class})
 public final class Main implements Callable<Integer> {
 
   private Main() {}
@@ -32,10 +32,14 @@ public final class Main implements Callable<Integer> {
     System.setProperty("java.awt.headless", "true");
     speakTheTerminalsEncoding();
     // The shell needs no command line parser, whose start would delay the first prompt.
-    int code = arguments.length == 0 ? Shell.run() : new CommandLine(new Main()).execute(arguments);
+    int code = arguments.length == 0 ? Shell.run() : commandLine().execute(arguments);
     System.out.flush();
     // Threads of a script may still be alive; the script is done.
     System.exit(code);
+  }
+
+  private static CommandLine commandLine() {
+    return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true);
   }
 
   @Override
