@@ -22,13 +22,15 @@ import picocli.CommandLine.Parameters;
     versionProvider = Main.VersionLine.class,
     footer = {
       "",
-      "html: one page that needs no other file and no network. md: a Markdown page, its pictures",
-      "as files beside it. A script is run first, so that its values stand on the page; a notebook",
-      "shows what it gave when it was last run. Of a script, comment lines that begin at the",
-      "line's start become text (Markdown); a blank line ends a piece of code.",
+      "html: one page that needs no other file and no network. md: a Markdown page, its"
+          + " pictures as files beside it. A script is run first, so that its values stand on the"
+          + " page; a notebook shows what it gave when it was last run.",
       "",
-      "Exit code 0 when it was written, 1 when it was not: the error stream then says why, and",
-      "nothing is written but what the code itself saved."
+      "Of a script, comment lines that begin at the line's start become text (Markdown), and a"
+          + " blank line ends a piece of code.",
+      "",
+      "Exit code 0 when it was written, 1 when it was not: the error stream then says why, and"
+          + " nothing is written but what the code itself saved."
     })
 final class ExportCommand implements Callable<Integer> {
 
@@ -46,7 +48,8 @@ final class ExportCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Where it goes, and saved files; made if missing. Without it: the working folder.")
+      description =
+          "Where it goes, and saved files; made if missing. Without it: the working folder.")
   private Path folder;
 
   @Option(

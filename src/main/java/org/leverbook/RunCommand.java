@@ -22,12 +22,13 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.VersionLine.class,
     footer = {
       "",
-      "The value of each bare expression is printed. A notebook with --out is written to DIR",
-      "under its own name with what its cells gave; with --in-place it is written where it was.",
+      "The value of each bare expression is printed. With --out a notebook is not printed but"
+          + " written to DIR under its own name with what its cells gave; with --in-place it is"
+          + " written where it was.",
       "",
-      "Exit code 0 when all of it ran, 1 when it did not: the error stream then says",
-      "FILE:LINE:COLUMN, or FILE: cell N, line N, and the reason. Files written before the",
-      "error stay, and a notebook keeps what its cells gave until then."
+      "Exit code 0 when all of it ran, 1 when it did not: the error stream then says"
+          + " FILE:LINE:COLUMN, or FILE: cell N, line N, and the reason. Files written before the"
+          + " error stay, and a written notebook keeps what its cells gave until then."
     })
 final class RunCommand implements Callable<Integer> {
 

@@ -114,6 +114,80 @@ class BuiltJarIT {
   }
 
   @Test
+  void a_notebook_is_run_into_the_output_folder_and_becomes_a_page() throws Exception {
+    Path made = folder.resolve("made");
+    Path notebook =
+        Files.writeString(
+            folder.resolve("lesson.ipynb"),
+            "{\"nbformat\":4,\"nbformat_minor\":5,\"metadata\":{},\"cells\":[{\"cell_type\":\"code\","
+                + "\"id\":\"a\",\"metadata\":{},\"execution_count\":null,\"outputs\":[],"
+                + "\"source\":\"kg(140)\"}]}");
+
+    Ended ran = leverbook("", "run", notebook.toString(), "--out", made.toString());
+    assertThat(ran.complaints()).isEmpty();
+    assertThat(ran.code()).isZero();
+    assertThat(ran.out()).isEqualTo("saved " + made.resolve("lesson.ipynb") + " (cells run: 1)\n");
+    assertThat(read(made.resolve("lesson.ipynb"))).contains("\"execution_count\": 1", "140 kg");
+
+    String executed = made.resolve("lesson.ipynb").toString();
+    Ended page = leverbook("", "export", executed, "--to", "html", "--out", made.toString());
+    assertThat(page.complaints()).isEmpty();
+    assertThat(page.code()).isZero();
+    assertThat(read(made.resolve("lesson.html"))).contains("140 kg").doesNotContain("<script");
+  }
+
+  @Test
+  void a_bad_notebook_ends_with_its_cell_and_code_1() throws Exception {
+    Path notebook =
+        Files.writeString(
+            folder.resolve("bad.ipynb"),
+            "{\"nbformat\":4,\"cells\":[{\"cell_type\":\"code\",\"source\":\"1\\nbarbel(2)\"}]}");
+
+    Ended ended = leverbook("", "run", notebook.toString());
+
+    assertThat(ended.code()).isEqualTo(1);
+    assertThat(ended.out()).isEqualTo("1\n");
+    assertThat(ended.err())
+        .isEqualTo(
+            notebook
+                + ": cell 1, line 2: There is no word \"barbel\": did you mean barbell()?\n"
+                + "barbel(2)\n^\n");
+  }
+
+  @Test
+  void a_script_becomes_a_markdown_page() throws Exception {
+    Path script = Files.writeString(folder.resolve("lesson.jsh"), "// # Loads\n\nkg(140)\n");
+    Path made = folder.resolve("made");
+
+    Ended ended =
+        leverbook(
+            "",
+            "export",
+            script.toString(),
+            "--to",
+            "md",
+            "--code",
+            "none",
+            "--out",
+            made.toString());
+
+    assertThat(ended.complaints()).isEmpty();
+    assertThat(ended.code()).isZero();
+    assertThat(read(made.resolve("lesson.md"))).startsWith("# Loads\n\n```text\n140 kg\n```\n");
+  }
+
+  @Test
+  void options_of_notebooks_and_kinds_of_pages_are_checked() throws Exception {
+    Ended limit = leverbook("", "run", "notebooks/hinge.jsh", "--limit", "5");
+    assertThat(limit.code()).isEqualTo(2);
+    assertThat(limit.err())
+        .startsWith("--in-place and --limit are for notebooks; notebooks/hinge.jsh is none.");
+    Ended kind = leverbook("", "export", "notebooks/hinge.jsh", "--to", "docx");
+    assertThat(kind.code()).isEqualTo(2);
+    assertThat(kind.err()).contains("docx", "html, md, ipynb, jsh");
+  }
+
+  @Test
   void a_missing_script_ends_with_a_sentence_and_code_1() throws Exception {
     Ended ended = leverbook("", "run", "none.jsh");
 
@@ -149,12 +223,14 @@ class BuiltJarIT {
 
   @Test
   void help_and_version_answer_on_the_program_and_on_its_command() throws Exception {
-    for (String[] arguments : new String[][] {{"--version"}, {"run", "--version"}}) {
+    for (String[] arguments :
+        new String[][] {{"--version"}, {"run", "--version"}, {"export", "--version"}}) {
       Ended ended = leverbook("", arguments);
       assertThat(ended.code()).isZero();
       assertThat(ended.out()).matches("Leverbook \\d+\\.\\d+\\.\\d+\\S*\n");
     }
-    for (String[] arguments : new String[][] {{"--help"}, {"run", "--help"}}) {
+    for (String[] arguments :
+        new String[][] {{"--help"}, {"run", "--help"}, {"export", "--help"}}) {
       Ended ended = leverbook("", arguments);
       assertThat(ended.code()).isZero();
       assertThat(ended.out()).contains("Usage: leverbook");

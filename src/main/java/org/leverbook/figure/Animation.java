@@ -174,10 +174,16 @@ final class Animation implements MovingPicture {
 
   @Override
   public String text() {
+    return "moving picture: "
+        + description()
+        + "; save it with .save(\"way.gif\") or .save(\"way.html\")";
+  }
+
+  @Override
+  public String description() {
     return String.format(
         Locale.ROOT,
-        "moving picture: %s, %d frames in %.1f s%s; save it with .save(\"way.gif\") or"
-            + " .save(\"way.html\")",
+        "%s, %d frames in %.1f s%s",
         page.get().title(),
         frameCount(),
         seconds,

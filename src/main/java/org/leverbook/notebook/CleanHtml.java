@@ -13,7 +13,10 @@ import org.jsoup.safety.Safelist;
  */
 final class CleanHtml {
 
-  private static final Pattern NUMBER =Pattern.compile("[-\u2212+]?\\d[\\d.,\u2009]*\\s?%?");
+  private static final Pattern NUMBER = Pattern.compile("[-\u2212+]?\\d[\\d.,\u2009]*\\s?%?");
+
+  /** A cell so short need not break; a table can scroll. */
+  private static final int SHORT = 28;
 
   private static final Safelist ALLOWED =
       Safelist.relaxed()
@@ -69,6 +72,9 @@ final class CleanHtml {
     table.select("td").stream()
         .filter(cell -> isNumber(cell.text()))
         .forEach(cell -> cell.addClass("number"));
+    table.select("td").stream()
+        .filter(cell -> cell.text().length() <= SHORT)
+        .forEach(cell -> cell.addClass("short"));
     table.select("thead th").attr("scope", "col");
     table.select("tbody th").attr("scope", "row");
     for (Element head : table.select("thead th")) {
@@ -78,7 +84,8 @@ final class CleanHtml {
       }
     }
     Element caption = table.selectFirst("caption");
-    Element frame = new Element("div").addClass("wide").attr("tabindex", "0").attr("role", "region");
+    Element frame =
+        new Element("div").addClass("wide").attr("tabindex", "0").attr("role", "region");
     frame.attr("aria-label", caption == null ? "table" : caption.text());
     table.replaceWith(frame);
     frame.appendChild(table);

@@ -74,7 +74,10 @@ final class HtmlOutputs {
     return Optional.empty();
   }
 
-  /** What is to be seen: what the picture says of itself, or else the value's text. */
+  /**
+   * What is to be seen: what the picture says of itself, or what stands below it, or else the
+   * value's text.
+   */
   static String told(MimeBundle bundle) {
     String svg = bundle.data().getOrDefault(MimeBundle.SVG, "");
     Element root = Jsoup.parse(svg, "", Parser.xmlParser()).selectFirst("svg");
@@ -90,7 +93,10 @@ final class HtmlOutputs {
         return said;
       }
     }
-    return bundle.text();
+    Element moving =
+        Jsoup.parseBodyFragment(bundle.data().getOrDefault(MimeBundle.HTML, ""))
+            .selectFirst("figure.moving > figcaption");
+    return moving == null ? bundle.text() : moving.text();
   }
 
   private static String block(String kind, String text) {

@@ -2,6 +2,7 @@ package org.leverbook.notebook;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,6 +13,9 @@ import java.util.TreeMap;
  * programs differs only where its content does.
  */
 final class JsonText {
+
+  private static final int LEAST_PLAIN = -4;
+  private static final int MOST_PLAIN = 15;
 
   private final Appendable out;
 
@@ -31,9 +35,31 @@ final class JsonText {
       array(node, level);
     } else if (node.isTextual()) {
       quoted(node.textValue());
+    } else if (node.isBigDecimal()) {
+      out.append(number(node.decimalValue()));
     } else {
       out.append(node.toString());
     }
+  }
+
+  /** A number with a point as the reference writer tells it: 2.5, 100000.0, 1e-07. */
+  private static String number(BigDecimal value) {
+    int exponent = value.precision() - value.scale() - 1;
+    if (value.signum() == 0 || exponent >= LEAST_PLAIN && exponent <= MOST_PLAIN) {
+      String plain = value.toPlainString();
+      return plain.contains(".") ? plain : plain + ".0";
+    }
+    String digits = value.unscaledValue().abs().toString().replaceFirst("(?<=.)0+$", "");
+    String point = digits.length() > 1 ? "." : "";
+    return String.format(
+        Locale.ROOT,
+        "%s%s%s%se%s%02d",
+        value.signum() < 0 ? "-" : "",
+        digits.substring(0, 1),
+        point,
+        digits.substring(1),
+        exponent < 0 ? "-" : "+",
+        Math.abs(exponent));
   }
 
   private void object(JsonNode node, int level) throws IOException {

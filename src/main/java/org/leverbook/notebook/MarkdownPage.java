@@ -24,11 +24,16 @@ final class MarkdownPage {
 
   private static final Map<String, String> ENDINGS =
       Map.of(
-          MimeBundle.GIF, "gif",
-          MimeBundle.SVG, "svg",
-          MimeBundle.PNG, "png",
-          "image/jpeg", "jpg",
-          "image/webp", "webp");
+          MimeBundle.GIF,
+          "gif",
+          MimeBundle.SVG,
+          "svg",
+          MimeBundle.PNG,
+          "png",
+          "image/jpeg",
+          "jpg",
+          "image/webp",
+          "webp");
 
   /** The first that is there is taken: a moving picture's GIF before its first frame. */
   private static final List<String> ORDER =
@@ -95,8 +100,7 @@ final class MarkdownPage {
         .map(
             found -> {
               String name = "%s-attached-%d.%s";
-              name =
-                  name.formatted(page.name(), pictures.size() + 1, ENDINGS.get(found.type()));
+              name = name.formatted(page.name(), pictures.size() + 1, ENDINGS.get(found.type()));
               pictures.put(name, found.bytes());
               return address(name);
             })
@@ -140,7 +144,10 @@ final class MarkdownPage {
   private String given(MimeBundle bundle) {
     for (String type : ORDER) {
       String content = bundle.data().get(type);
-      var found = content == null ? Optional.<PictureSource.Found>empty() : PictureSource.decoded(type, content);
+      var found =
+          content == null
+              ? Optional.<PictureSource.Found>empty()
+              : PictureSource.decoded(type, content);
       if (found.isPresent()) {
         return shown(bundle, name(ENDINGS.get(type)), found.get().bytes());
       }

@@ -168,7 +168,10 @@ public final class Notebook {
         parts.add(
             cell.kind() == Cell.Kind.CODE
                 ? cell.source().stripTrailing()
-                : source.lines().map(l -> ("// " + l).stripTrailing()).reduce((a, b) -> a + "\n" + b)
+                : source
+                    .lines()
+                    .map(l -> ("// " + l).stripTrailing())
+                    .reduce((a, b) -> a + "\n" + b)
                     .orElse(""));
       }
     }

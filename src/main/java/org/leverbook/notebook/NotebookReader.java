@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
@@ -72,6 +73,9 @@ final class NotebookReader {
   private JsonNode json(String text) {
     try {
       return MAPPER.readTree(text);
+    } catch (StreamConstraintsException e) {
+      throw new Refused(
+          name + " is no notebook: its JSON goes too deep, or has too long names.", e);
     } catch (JsonProcessingException e) {
       Matcher merge = MERGE.matcher(text);
       if (merge.find()) {

@@ -59,7 +59,9 @@ public record Page(Notebook notebook, String name, CodeShown code, Path folder) 
     }
     return missing == notebook.codeCells().size()
         ? "This notebook had not been run when this page was made: its results are missing."
-        : "Some cells had not been run when this page was made (" + missing + "): their results are"
+        : "Some cells had not been run when this page was made ("
+            + missing
+            + "): their results are"
             + " missing.";
   }
 }

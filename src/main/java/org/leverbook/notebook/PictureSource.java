@@ -22,12 +22,18 @@ record PictureSource(Path folder, Map<String, MimeBundle> attachments) {
 
   private static final Map<String, String> TYPES =
       Map.of(
-          "png", MimeBundle.PNG,
-          "jpg", "image/jpeg",
-          "jpeg", "image/jpeg",
-          "gif", MimeBundle.GIF,
-          "webp", "image/webp",
-          "svg", MimeBundle.SVG);
+          "png",
+          MimeBundle.PNG,
+          "jpg",
+          "image/jpeg",
+          "jpeg",
+          "image/jpeg",
+          "gif",
+          MimeBundle.GIF,
+          "webp",
+          "image/webp",
+          "svg",
+          MimeBundle.SVG);
 
   private static final long LARGEST = 20_000_000;
   private static final String ATTACHED = "attachment:";

@@ -30,8 +30,8 @@ import org.leverbook.session.Value;
  * Runs the cells of one notebook at a desk of their own, from the first to the last or to the first
  * mistake, and takes down what they give.
  *
- * <p>Two marks on a cell are heeded, as is usual with notebooks: {@code raises-exception} (a mistake
- * there does not end the run) and {@code skip-execution} (the cell stays as it is).
+ * <p>Two marks on a cell are heeded, as is usual with notebooks: {@code raises-exception} (a
+ * mistake there does not end the run) and {@code skip-execution} (the cell stays as it is).
  */
 final class CellRunner {
 

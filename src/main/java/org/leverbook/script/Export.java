@@ -111,8 +111,7 @@ public final class Export {
     try (Desk desk = Desk.open()) {
       cut =
           ScriptCells.of(
-              script.text(),
-              code -> desk.session().completeness(code) == Completeness.INCOMPLETE);
+              script.text(), code -> desk.session().completeness(code) == Completeness.INCOMPLETE);
     }
     if (!isPage() && !wish.run()) {
       return Optional.of(cut.notebook());
@@ -124,7 +123,8 @@ public final class Export {
 
   private void checkOther(Path file, To same, String what) {
     if (wish.to() == same) {
-      throw new Refused(file + " is " + what + " already; --to html or --to md makes a page of it.");
+      throw new Refused(
+          file + " is " + what + " already; --to html or --to md makes a page of it.");
     }
   }
 

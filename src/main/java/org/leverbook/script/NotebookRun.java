@@ -81,8 +81,7 @@ public final class NotebookRun {
         Progress.listen(new ProgressLines(line -> err.println(name + ": " + line)));
     try {
       CellRunner runner = new CellRunner(notebook, MimeBundle::of).limitedTo(limit);
-      Finished finished =
-          target.isEmpty() ? printed(runner) : written(runner, target);
+      Finished finished = target.isEmpty() ? printed(runner) : written(runner, target);
       finished.trouble().ifPresent(t -> err.println(t.text(name)));
       return finished.trouble().isEmpty();
     } finally {

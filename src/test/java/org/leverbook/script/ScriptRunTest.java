@@ -57,6 +57,17 @@ class ScriptRunTest {
   }
 
   @Test
+  void what_is_shown_on_the_way_stands_between_the_values() throws IOException {
+    assertThat(
+            run(
+                "1\nfor (int i = 2; i < 4; i++) { display(i); }\nvar place = display(\"a\");\n"
+                    + "place.update(\"b\")\nplace\n5\n"))
+        .isTrue();
+
+    assertThat(said()).isEqualTo("1\n2\n3\na\nb\n5\n");
+  }
+
+  @Test
   void long_work_says_how_far_it_is_beside_the_values() throws IOException {
     assertThat(
             run(
@@ -165,16 +176,14 @@ class ScriptRunTest {
   }
 
   @Test
-  void a_folder_a_notebook_and_another_kind_of_file_are_told() throws IOException {
+  void a_folder_and_another_kind_of_file_are_told() throws IOException {
     assertThat(run(folder)).isFalse();
-    assertThat(run(Files.writeString(folder.resolve("a.ipynb"), "{}"))).isFalse();
     assertThat(run(Files.writeString(folder.resolve("a.txt"), "1"))).isFalse();
 
     assertThat(complained().lines())
         .containsExactly(
-            folder + " is a folder; name one .jsh script in it.",
-            "a.ipynb is a notebook; notebooks cannot be run yet, only .jsh scripts.",
-            "a.txt is no script: a script's name ends in .jsh.");
+            folder + " is a folder; name one .jsh script or .ipynb notebook in it.",
+            "a.txt is no script and no notebook: their names end in .jsh and in .ipynb.");
   }
 
   @Test
