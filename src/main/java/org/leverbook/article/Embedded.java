@@ -2,11 +2,18 @@ package org.leverbook.article;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.leverbook.display.MovingPicture;
 import org.leverbook.display.Picture;
 
 /** Pictures as parts of a page, with nothing left to fetch. */
 public final class Embedded {
+
+  /** Page units: twice what a phone shows. */
+  private static final double WIDE = 700;
+
+  private static final Pattern WIDTH = Pattern.compile(" width=\"(\\d+(?:\\.\\d+)?)\"");
 
   private Embedded() {}
 
@@ -34,7 +41,7 @@ public final class Embedded {
    */
   public static String svg(String document, String own, String told) {
     return InlineSvg.of(document, own)
-        .map(svg -> "<div class=\"picture\">" + labelled(svg, told) + "</div>\n")
+        .map(svg -> box(svg) + labelled(svg, told) + "</div>\n")
         .orElseGet(() -> image("image/svg+xml", document.getBytes(StandardCharsets.UTF_8), told));
   }
 
@@ -69,6 +76,13 @@ public final class Embedded {
         + "\" srcdoc=\""
         + Page.escaped(document)
         + "\"></iframe>\n";
+  }
+
+  /** A wide drawing is not shrunk on a phone until nothing can be read: it is pushed aside. */
+  private static String box(String svg) {
+    Matcher width = WIDTH.matcher(svg.substring(0, svg.indexOf('>')));
+    boolean wide = width.find() && Double.parseDouble(width.group(1)) >= WIDE;
+    return wide ? "<div class=\"picture wide\" tabindex=\"0\">" : "<div class=\"picture\">";
   }
 
   private static String labelled(String svg, String told) {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.leverbook.quantity.Refused;
 
 /** A value that is a picture: the same one as SVG, PNG and PDF. */
-public interface Picture extends Shown {
+public interface Picture extends Shown, Traced {
 
   /**
    * The picture as one SVG document.

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.leverbook.quantity.Refused;
@@ -19,9 +20,15 @@ import org.leverbook.quantity.Refused;
  * @param rows the cells of each row, as many as the columns; a number, a text, or null where there
  *     is nothing to say
  * @param notes sentences below the table
+ * @param subjects the values it was made of; no part of what makes two tables equal
  */
-public record Sheet(String title, List<Column> columns, List<List<Object>> rows, List<String> notes)
-    implements Shown {
+public record Sheet(
+    String title,
+    List<Column> columns,
+    List<List<Object>> rows,
+    List<String> notes,
+    List<Object> subjects)
+    implements Shown, Traced {
 
   /**
    * A column.
@@ -56,6 +63,7 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
   public Sheet {
     columns = List.copyOf(columns);
     notes = List.copyOf(notes);
+    subjects = List.copyOf(subjects);
     List<List<Object>> copies = new ArrayList<>();
     for (List<Object> row : rows) {
       if (row.size() != columns.size()) {
@@ -70,6 +78,29 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
       copies.add(java.util.Collections.unmodifiableList(new ArrayList<>(row)));
     }
     rows = List.copyOf(copies);
+  }
+
+  /**
+   * A table that does not tell what it was made of.
+   *
+   * @param title what it shows
+   * @param columns the columns, in order
+   * @param rows the cells of each row
+   * @param notes sentences below the table
+   */
+  public Sheet(
+      String title, List<Column> columns, List<List<Object>> rows, List<String> notes) {
+    this(title, columns, rows, notes, List.of());
+  }
+
+  /**
+   * The same table, which remembers what it was made of.
+   *
+   * @param values positions, sweeps, people and their like
+   * @return the table
+   */
+  public Sheet about(Object... values) {
+    return new Sheet(title, columns, rows, notes, List.of(values));
   }
 
   @Override
@@ -214,8 +245,42 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
   }
 
   @Override
+  public boolean equals(Object other) {
+    return other instanceof Sheet sheet
+        && title.equals(sheet.title)
+        && columns.equals(sheet.columns)
+        && rows.equals(sheet.rows)
+        && notes.equals(sheet.notes);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(title, columns, rows, notes);
+  }
+
+  @Override
   public String toString() {
     return text();
+  }
+
+  /**
+   * Whether a column holds numbers.
+   *
+   * @param column from 0
+   * @return true if any cell is a number
+   */
+  public boolean numeric(int column) {
+    return isNumeric(column);
+  }
+
+  /**
+   * The cells of a row as text and HTML show them.
+   *
+   * @param row from 0
+   * @return one text for each column; empty where there is nothing to say
+   */
+  public List<String> shownRow(int row) {
+    return shown(rows.get(row));
   }
 
   private boolean isNumeric(int column) {

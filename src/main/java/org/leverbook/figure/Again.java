@@ -1,5 +1,6 @@
 package org.leverbook.figure;
 
+import java.util.List;
 import java.util.function.Function;
 import org.leverbook.display.Look;
 import org.leverbook.display.Picture;
@@ -12,11 +13,24 @@ import org.leverbook.quantity.Refused;
  */
 interface Again extends Picture {
 
+  /**
+   * How a picture is drawn anew.
+   *
+   * @param subject what it shows
+   * @param how from a style to the picture
+   */
+  record Way(Object subject, Function<FigureStyle, Picture> how) {}
+
   /** From a style to the same picture; null where nobody told. */
-  Function<FigureStyle, Picture> again();
+  Way again();
 
   /** The same picture, able to be drawn anew. */
-  Picture drawnBy(Function<FigureStyle, Picture> how);
+  Picture drawnBy(Way way);
+
+  @Override
+  default List<Object> subjects() {
+    return again() == null ? List.of() : List.of(again().subject());
+  }
 
   @Override
   default Picture styled(Look look) {
@@ -24,7 +38,7 @@ interface Again extends Picture {
       return Picture.super.styled(look);
     }
     if (look instanceof FigureStyle style) {
-      Picture drawn = again().apply(style);
+      Picture drawn = again().how().apply(style);
       return drawn instanceof Again picture ? picture.drawnBy(again()) : drawn;
     }
     throw new Refused("A picture's look is a style such as slide(), article().withLetters(1.2).");

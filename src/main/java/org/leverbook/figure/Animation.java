@@ -75,6 +75,11 @@ final class Animation implements MovingPicture {
   }
 
   @Override
+  public List<Object> subjects() {
+    return List.of(sweep);
+  }
+
+  @Override
   public MovingPicture lasting(Quantity<Time> duration) {
     double asked = Si.seconds(Ask.present("duration", duration, "seconds(4)"));
     int steps = frameCount() - 1;

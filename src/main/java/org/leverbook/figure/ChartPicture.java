@@ -5,7 +5,6 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.leverbook.display.Picture;
 
@@ -25,7 +24,7 @@ record ChartPicture(
     int across,
     List<String> notes,
     FigureStyle style,
-    Function<FigureStyle, Picture> again)
+    Way again)
     implements Again {
 
   private static final double MARGIN = 28;
@@ -60,8 +59,8 @@ record ChartPicture(
   }
 
   @Override
-  public Picture drawnBy(Function<FigureStyle, Picture> how) {
-    return new ChartPicture(title, charts, across, notes, style, how);
+  public Picture drawnBy(Way way) {
+    return new ChartPicture(title, charts, across, notes, style, way);
   }
 
   @Override

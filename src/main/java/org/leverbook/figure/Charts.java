@@ -213,7 +213,8 @@ public final class Charts {
         values.size() + (people ? " people" : " values"),
         values.stream().mapToDouble(v -> v).toArray(),
         List.of(),
-        FigureStyle.current());
+        FigureStyle.current(),
+        things);
   }
 
   /**
@@ -232,6 +233,7 @@ public final class Charts {
         answer.margins(),
         List.of(
             Caption.capital(answer.words()) + ": where the margin is above zero.", Caution.TEXT),
-        FigureStyle.current());
+        FigureStyle.current(),
+        answer);
   }
 }

@@ -1,7 +1,6 @@
 package org.leverbook.figure;
 
 import java.util.List;
-import java.util.function.Function;
 import org.leverbook.display.Picture;
 import org.leverbook.study.ClaimAnswer;
 
@@ -12,7 +11,7 @@ import org.leverbook.study.ClaimAnswer;
  * @param style with which it was laid out
  * @param again how to draw it in another style
  */
-record ClaimPicture(Drawing drawing, FigureStyle style, Function<FigureStyle, Picture> again)
+record ClaimPicture(Drawing drawing, FigureStyle style, Way again)
     implements Again, Drawn {
 
   ClaimPicture(Drawing drawing, FigureStyle style) {
@@ -25,8 +24,8 @@ record ClaimPicture(Drawing drawing, FigureStyle style, Function<FigureStyle, Pi
   }
 
   @Override
-  public Picture drawnBy(Function<FigureStyle, Picture> how) {
-    return new ClaimPicture(drawing, style, how);
+  public Picture drawnBy(Way way) {
+    return new ClaimPicture(drawing, style, way);
   }
 
   @Override

@@ -13,8 +13,8 @@ public final class ColumnPlot extends Plot<CategoryChart> {
   }
 
   static ColumnPlot of(
-      Function<FigureStyle, CategoryChart> chart, List<String> notes, FigureStyle style) {
-    return new ColumnPlot(Content.of(chart, notes), style);
+      Function<FigureStyle, CategoryChart> chart, List<String> notes, FigureStyle style, Object... subjects) {
+    return new ColumnPlot(Content.of(chart, notes, subjects), style);
   }
 
   @Override

@@ -32,7 +32,9 @@ public final class FigureIllustrator implements Illustrator {
         .map(
             picture ->
                 picture instanceof Again drawn
-                    ? drawn.drawnBy(style -> draw(subject, wishes, style).orElseThrow())
+                    ? drawn.drawnBy(
+                        new Again.Way(
+                            subject, style -> draw(subject, wishes, style).orElseThrow()))
                     : picture);
   }
 

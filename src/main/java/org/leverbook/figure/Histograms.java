@@ -29,7 +29,7 @@ final class Histograms {
    * @param notes sentences below
    */
   static CurvePlot plot(
-      String what, String unit, String of, double[] values, List<String> notes, FigureStyle style) {
+      String what, String unit, String of, double[] values, List<String> notes, FigureStyle style, Object... subjects) {
     if (values.length < FEWEST) {
       throw new Refused(
           "A histogram of one value or none shows nothing: it needs two values or more.");
@@ -52,7 +52,7 @@ final class Histograms {
             number(quantile(sorted, 0.05), unit),
             number(quantile(sorted, 0.95), unit)));
     below.addAll(notes);
-    return CurvePlot.of(s -> chart(what, unit, of, sorted, s), below, style);
+    return CurvePlot.of(s -> chart(what, unit, of, sorted, s), below, style, subjects);
   }
 
   private static XYChart chart(

@@ -123,8 +123,13 @@ public final class LabelWords {
         });
   }
 
-  /** A whole sentence exchanged where it is known. */
-  String sentence(String english) {
+  /**
+   * A whole sentence or heading exchanged where it is known.
+   *
+   * @param english as Leverbook writes it
+   * @return one's own words, or the same where there are none
+   */
+  public String sentence(String english) {
     return own.getOrDefault(english.strip().toLowerCase(Locale.ROOT), english);
   }
 

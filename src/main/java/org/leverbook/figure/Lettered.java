@@ -36,6 +36,11 @@ record Lettered(Picture plain) implements Picture {
   private static final String FONTS = "font-family=\"";
 
   @Override
+  public List<Object> subjects() {
+    return plain.subjects();
+  }
+
+  @Override
   public String svgDocument() {
     String svg = plain.svgDocument();
     Set<Integer> signs = signs(svg);

@@ -1,9 +1,12 @@
 package org.leverbook.figure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import org.leverbook.body.JointId;
+import org.leverbook.strength.Capacity;
+import org.leverbook.study.Sweep;
 import org.leverbook.study.SweepRow;
 
 /**
@@ -53,6 +56,18 @@ record Measure(
               "The net force is what holds everything beyond the joint against weight, loads and"
                   + " supports; what the bones press with is more, as muscles pull too."),
           (row, joint) -> OptionalDouble.of(row.position().moment(joint).force().getNorm()));
+
+  /** What a plot of it is made of: of an effort also the strength. */
+  Object[] subjects(Sweep sweep) {
+    List<Object> subjects = new ArrayList<>(List.of(sweep));
+    if (this == EFFORT) {
+      sweep.rows().stream()
+          .filter(SweepRow::held)
+          .findFirst()
+          .ifPresent(row -> subjects.add(Capacity.of(row.position().body())));
+    }
+    return subjects.toArray();
+  }
 
   private static OptionalDouble effort(SweepRow row, JointId joint) {
     return row.position().demands().all().stream()

@@ -55,7 +55,7 @@ final class PartPlots {
       notes.add(position.holding().sentence());
     }
     notes.add(Caution.TEXT);
-    return ColumnPlot.of(s -> stacked(position, joints, parts, s), notes, style);
+    return ColumnPlot.of(s -> stacked(position, joints, parts, s), notes, style, position);
   }
 
   private static boolean knows(Position position, JointId joint) {
@@ -101,7 +101,7 @@ final class PartPlots {
         sweep.rows().stream().map(r -> r.held() ? r.position().moment(joint) : null).toList();
     Map<String, double[]> parts = parts(moments);
     List<String> notes = SweepNotes.ofMeasure(sweep, List.of(SUM));
-    return CurvePlot.of(s -> along(sweep, joint, parts, moments, s), notes, style);
+    return CurvePlot.of(s -> along(sweep, joint, parts, moments, s), notes, style, sweep);
   }
 
   /** Each source's part, signed, positive where it flexes; NaN where nothing is held. */

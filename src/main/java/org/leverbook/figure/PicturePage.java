@@ -147,7 +147,14 @@ public final class PicturePage implements Drawn {
     return new PicturePage(frames, 1, Caption.capital(name), "", Scales.ONE_WINDOW, false);
   }
 
-  private static Picture pictureOf(Object value) {
+  /**
+   * The picture of a value.
+   *
+   * @param value a picture, or a value that has one
+   * @return the picture
+   * @throws Refused if it is missing or has none
+   */
+  public static Picture pictureOf(Object value) {
     Ask.present("picture", value, "pull.start().picture()");
     if (value instanceof Picture picture) {
       return picture;
@@ -229,6 +236,11 @@ public final class PicturePage implements Drawn {
    */
   public PicturePage forPhone() {
     return new PicturePage(items, rows, title, caption, scales, true);
+  }
+
+  @Override
+  public List<Object> subjects() {
+    return items.stream().flatMap(item -> item.picture().subjects().stream()).distinct().toList();
   }
 
   List<Item> items() {

@@ -28,16 +28,23 @@ public abstract sealed class Plot<C extends AxesChart<?, ?>> implements Picture
    * @param title above several charts; empty where one has its own
    * @param charts from a style to the charts, from left to right
    * @param notes sentences below
+   * @param subjects what it shows
    */
-  record Content<C>(String title, Function<FigureStyle, List<C>> charts, List<String> notes) {
+  record Content<C>(
+      String title,
+      Function<FigureStyle, List<C>> charts,
+      List<String> notes,
+      List<Object> subjects) {
 
     Content {
       notes = List.copyOf(notes);
+      subjects = List.copyOf(subjects);
     }
 
     /** One chart with sentences below. */
-    static <C> Content<C> of(Function<FigureStyle, C> chart, List<String> notes) {
-      return new Content<>("", style -> List.of(chart.apply(style)), notes);
+    static <C> Content<C> of(
+        Function<FigureStyle, C> chart, List<String> notes, Object... subjects) {
+      return new Content<>("", style -> List.of(chart.apply(style)), notes, List.of(subjects));
     }
   }
 
@@ -98,6 +105,11 @@ public abstract sealed class Plot<C extends AxesChart<?, ?>> implements Picture
    */
   @Override
   public abstract Plot<C> styled(Look look);
+
+  @Override
+  public List<Object> subjects() {
+    return content.subjects();
+  }
 
   Content<C> content() {
     return content;

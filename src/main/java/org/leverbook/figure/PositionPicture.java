@@ -1,7 +1,7 @@
 package org.leverbook.figure;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.leverbook.display.Picture;
 
 /**
@@ -14,7 +14,7 @@ import org.leverbook.display.Picture;
  * @param again how to draw it in another style
  */
 record PositionPicture(
-    Drawing drawing, FigureStyle style, Optional<Scene> scene, Function<FigureStyle, Picture> again)
+    Drawing drawing, FigureStyle style, Optional<Scene> scene, Way again)
     implements Again, Drawn {
 
   /** What cannot be laid out anew beside others. */
@@ -32,8 +32,15 @@ record PositionPicture(
   }
 
   @Override
-  public Picture drawnBy(Function<FigureStyle, Picture> how) {
-    return new PositionPicture(drawing, style, scene, how);
+  public Picture drawnBy(Way way) {
+    return new PositionPicture(drawing, style, scene, way);
+  }
+
+  @Override
+  public List<Object> subjects() {
+    return again == null && scene.isPresent()
+        ? List.of(scene.get().position())
+        : Again.super.subjects();
   }
 
   @Override

@@ -13,8 +13,8 @@ public final class RowPlot extends Plot<HorizontalBarChart> {
   }
 
   static RowPlot of(
-      Function<FigureStyle, HorizontalBarChart> chart, List<String> notes, FigureStyle style) {
-    return new RowPlot(Content.of(chart, notes), style);
+      Function<FigureStyle, HorizontalBarChart> chart, List<String> notes, FigureStyle style, Object... subjects) {
+    return new RowPlot(Content.of(chart, notes, subjects), style);
   }
 
   @Override

@@ -50,7 +50,8 @@ final class SpinePlots {
               }
               return charts;
             },
-            notes),
+            notes,
+            List.of(position)),
         style);
   }
 

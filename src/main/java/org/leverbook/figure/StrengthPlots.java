@@ -64,7 +64,9 @@ final class StrengthPlots {
     return CurvePlot.of(
         s -> curves.chart(new Blank(title, "share of the way (%)", "load (kg)", s), s),
         notes,
-        style);
+        style,
+        lift,
+        largest);
   }
 
   /** What one joint can give and what is asked of it, along a sweep. */
@@ -95,7 +97,8 @@ final class StrengthPlots {
     return CurvePlot.of(
         s -> curves.chart(new Blank(title, SweepCurves.across(sweep), "moment (N·m)", s), s),
         SweepNotes.ofMeasure(sweep, more),
-        style);
+        style,
+        Measure.EFFORT.subjects(sweep));
   }
 
   private static double can(Demand demand) {

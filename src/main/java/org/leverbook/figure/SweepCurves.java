@@ -25,7 +25,7 @@ final class SweepCurves {
     Map<JointId, double[]> values = values(sweep, joints, measure);
     List<String> notes = SweepNotes.ofMeasure(sweep, measure.notes());
     missing(values, measure).ifPresent(note -> notes.add(notes.size() - 1, note));
-    return CurvePlot.of(s -> chart(sweep, values, measure, s), notes, style);
+    return CurvePlot.of(s -> chart(sweep, values, measure, s), notes, style, measure.subjects(sweep));
   }
 
   static XYChart chart(Sweep sweep, List<JointId> joints, Measure measure, FigureStyle style) {
@@ -56,7 +56,8 @@ final class SweepCurves {
                       Plots.accented(series, s.accent(0), s);
                     }),
         SweepNotes.ofMeasure(sweep, List.of()),
-        style);
+        style,
+        sweep);
   }
 
   private static double finite(String what, SweepRow row, ToDoubleFunction<Position> of) {

@@ -208,7 +208,8 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
                 + " within 5 % of the smallest (our convention). Strengths are published means of"
                 + " single joints; between people they vary by 20 to 30 % (from memory), so does"
                 + " this.",
-            Caution.TEXT));
+            Caution.TEXT))
+        .about(this);
   }
 
   @Override

@@ -90,7 +90,8 @@ public record Library(List<Lift<?>> lifts) implements Shown, Iterable<Lift<?>> {
         List.of(
             "Balance to spare: the least distance of the floor's push from the edge of support, at"
                 + " start, middle and finish; empty where something else than the floor carries.",
-            Caution.TEXT));
+            Caution.TEXT))
+        .about(lifts.toArray());
   }
 
   private static List<Object> row(Lift<?> lift) {

@@ -126,6 +126,14 @@ public record Band(Vector3D anchor, double restLength, Stretch curve, Grasps gra
   }
 
   @Override
+  public String law() {
+    return "It pulls straight towards its fixed end by its curve of force against "
+        + "stretch beyond the rest length, and not at all while slack; tension "
+        + "close to linear in stretch after Hughes, Hurd, Jones and Sprigle 1999 "
+        + "(from memory); its own weight is left out.";
+  }
+
+  @Override
   public String description() {
     return String.format(
         Locale.ROOT,

@@ -185,6 +185,12 @@ public record Barbell(
   }
 
   @Override
+  public String law() {
+    return "Half of its weight acts straight down on each side where it is held or "
+        + "lies, with the standard gravity of 9.80665 m/s².";
+  }
+
+  @Override
   public String description() {
     String where = site == Site.HAND ? "" : " on the " + site.word();
     String floor =

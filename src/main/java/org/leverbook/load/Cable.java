@@ -162,6 +162,13 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
   }
 
   @Override
+  public String law() {
+    return "It pulls the handle straight towards the last pulley with stack times "
+        + "gravity over the ratio of the pulleys; held still, friction is left out "
+        + "unless it was told.";
+  }
+
+  @Override
   public String description() {
     return String.format(Locale.ROOT, "cable %.1f kg, %.3g : 1", kilograms, ratio);
   }

@@ -96,6 +96,12 @@ public record Chains(double perMetre, double length, Grasps grasps) implements L
   }
 
   @Override
+  public String law() {
+    return "What has left the floor weighs on the bar: mass per metre times the "
+        + "height, up to the chains' length.";
+  }
+
+  @Override
   public String description() {
     return String.format(
         Locale.ROOT, "chains, %.1f kg a metre on each side, %.2f m long", perMetre, length);

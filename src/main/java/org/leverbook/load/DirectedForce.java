@@ -69,6 +69,11 @@ public record DirectedForce(String kind, double newtons, Direction direction, Gr
   }
 
   @Override
+  public String law() {
+    return "A force of given size and direction, wherever the body is.";
+  }
+
+  @Override
   public String description() {
     return String.format(Locale.ROOT, "%s %.0f N %s", kind, newtons, direction.word());
   }

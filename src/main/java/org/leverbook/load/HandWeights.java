@@ -100,6 +100,12 @@ public record HandWeights(String kind, double right, double left, boolean shared
   }
 
   @Override
+  public String law() {
+    return "Each weight acts straight down through the grip, with the standard "
+        + "gravity of 9.80665 m/s².";
+  }
+
+  @Override
   public String description() {
     if (shared) {
       return String.format(Locale.ROOT, "%s of %.1f kg in both hands", kind, mass());

@@ -84,6 +84,12 @@ public record Inertia(String source, List<Force> fixed) implements Load {
   }
 
   @Override
+  public String law() {
+    return "Masses times their acceleration at this instant, turned round "
+        + "(d'Alembert's principle).";
+  }
+
+  @Override
   public String description() {
     return source + " at this instant";
   }

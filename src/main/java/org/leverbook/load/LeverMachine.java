@@ -116,6 +116,13 @@ public record LeverMachine(
   }
 
   @Override
+  public String law() {
+    return "The handle presses square to its arm, in balance about the pivot with "
+        + "the plates or the stack over its cam; the lever's own weight is left "
+        + "out.";
+  }
+
+  @Override
   public String description() {
     return cam.isEmpty()
         ? String.format(Locale.ROOT, "lever machine %.1f kg at %.0f cm", kilograms, 100 * arm)

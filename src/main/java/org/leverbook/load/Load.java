@@ -69,6 +69,16 @@ public interface Load {
   }
 
   /**
+   * How its force follows from where the body is, and who says so where it is not plain mechanics.
+   *
+   * @return a sentence for a method
+   */
+  default String law() {
+    return "Its weight acts straight down where it is held, with the standard gravity of 9.80665"
+        + " m/s².";
+  }
+
+  /**
    * The load while the body moves it, where its inertia is part of what the body shares out.
    *
    * @param moving how the body moves

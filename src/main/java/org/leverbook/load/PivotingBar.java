@@ -92,6 +92,12 @@ public record PivotingBar(Vector3D pivot, double plates, double bar, double leng
   }
 
   @Override
+  public String law() {
+    return "The hands press square to the bar, in balance about the end on the "
+        + "floor; what acts along the bar the pivot takes (assumption).";
+  }
+
+  @Override
   public String description() {
     return String.format(Locale.ROOT, "pivoting bar %.1f kg with %.1f kg at its end", bar, plates);
   }

@@ -95,6 +95,12 @@ public record Sled(double kilograms, double slope, Optional<Double> along, doubl
   }
 
   @Override
+  public String law() {
+    return "It presses down along its rail with its weight's share along the slope; "
+        + "the rail takes what acts across, without friction.";
+  }
+
+  @Override
   public String description() {
     return String.format(
         Locale.ROOT, "sled %.1f kg on a rail of %.0f°", kilograms, Math.toDegrees(slope));

@@ -73,6 +73,11 @@ public record SteadyForce(String kind, double newtons, Vector3D towards, Grasps 
   }
 
   @Override
+  public String law() {
+    return "A force of given size towards a given point.";
+  }
+
+  @Override
   public String description() {
     return String.format(Locale.ROOT, "%s %.0f N", kind, newtons);
   }

@@ -63,6 +63,12 @@ public record Worn(String kind, double kilograms, List<Grasp> carriers) implemen
   }
 
   @Override
+  public String law() {
+    return "Its weight acts straight down in equal parts at the places that carry "
+        + "it (assumption).";
+  }
+
+  @Override
   public String description() {
     return String.format(Locale.ROOT, "%s %.1f kg", kind, kilograms);
   }

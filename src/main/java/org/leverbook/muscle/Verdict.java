@@ -114,7 +114,7 @@ public final class Verdict implements Shown {
    * @return a row for each group, hardest first
    */
   public Sheet table() {
-    return VerdictSheets.one(this);
+    return VerdictSheets.one(this).about(this);
   }
 
   /**
@@ -125,7 +125,8 @@ public final class Verdict implements Shown {
    * @throws Refused if it is missing
    */
   public Sheet beside(Verdict other) {
-    return VerdictSheets.two(this, Ask.present("other verdict", other, "squat.verdict()"));
+    Verdict second = Ask.present("other verdict", other, "squat.verdict()");
+    return VerdictSheets.two(this, second).about(this, second);
   }
 
   /**
@@ -136,7 +137,7 @@ public final class Verdict implements Shown {
    * @return a row for each group that any of them works; differences are to the first
    */
   public static Sheet sideBySide(List<String> names, List<Verdict> verdicts) {
-    return VerdictSheets.many(names, verdicts);
+    return VerdictSheets.many(names, verdicts).about(verdicts.toArray());
   }
 
   /**

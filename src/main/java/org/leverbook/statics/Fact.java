@@ -34,6 +34,8 @@ public record Fact(String name, double value, String unit) {
   @Override
   public String toString() {
     String gap = unit.equals("°") ? "" : " ";
-    return String.format(Locale.ROOT, "%s %.1f%s%s", name, value, gap, unit);
+    // Rounding must not leave a minus before zero.
+    double shown = Math.abs(value) < 0.05 ? 0 : value;
+    return String.format(Locale.ROOT, "%s %.1f%s%s", name, shown, gap, unit);
   }
 }

@@ -34,7 +34,7 @@ public sealed interface MuscleQuestions permits Position {
    * @throws Refused if the supports cannot hold the position
    */
   default Sheet muscles() {
-    return effort().muscles(((Position) this).name());
+    return effort().muscles(((Position) this).name()).about(this, effort());
   }
 
   /**
@@ -56,7 +56,7 @@ public sealed interface MuscleQuestions permits Position {
    * @throws Refused if the supports cannot hold the position
    */
   default Sheet heldBy() {
-    return effort().joints(((Position) this).name());
+    return effort().joints(((Position) this).name()).about(this, effort());
   }
 
   /**
@@ -83,7 +83,9 @@ public sealed interface MuscleQuestions permits Position {
     Position position = (Position) this;
     JointMoment moment = position.moment(joint, side);
     int axis = position.body().tree().angleOf(joint.on(side), moment.motion().axis());
-    return effort().opposing(axis, joint.on(side) + ", " + position.name());
+    return effort()
+        .opposing(axis, joint.on(side) + ", " + position.name())
+        .about(this, effort());
   }
 
   /**
@@ -105,7 +107,8 @@ public sealed interface MuscleQuestions permits Position {
    */
   default Sheet discs() {
     Position position = (Position) this;
-    return InsideSheets.discs(Discs.of(effort(), position.body()), position.name());
+    Discs discs = Discs.of(effort(), position.body());
+    return InsideSheets.discs(discs, position.name()).about(this, effort(), discs);
   }
 
   /**
@@ -128,7 +131,8 @@ public sealed interface MuscleQuestions permits Position {
    */
   default Sheet boneLoads() {
     Position position = (Position) this;
-    return InsideSheets.bones(
-        Bones.of(effort(), position.body()), position.body(), position.name());
+    Bones bones = Bones.of(effort(), position.body());
+    return InsideSheets.bones(bones, position.body(), position.name())
+        .about(this, effort(), bones);
   }
 }

@@ -187,7 +187,7 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
    * @return compression and shear, every joint
    */
   public Sheet contactForces() {
-    return SupportSheets.contactForces(this);
+    return SupportSheets.contactForces(this).about(this);
   }
 
   /**
@@ -196,7 +196,7 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
    * @return a row for each support and part of the body
    */
   public Sheet reactions() {
-    return SupportSheets.reactions(this);
+    return SupportSheets.reactions(this).about(this);
   }
 
   /**
@@ -244,7 +244,7 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
    * @return a row for each joint, and what each pad gives
    */
   public Sheet bothEnds() {
-    return SupportSheets.bothEnds(leaning(0), leaning(1));
+    return SupportSheets.bothEnds(leaning(0), leaning(1)).about(this);
   }
 
   /**
@@ -263,7 +263,7 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
    * @return every joint, legs first, then the spine from below, then the arms
    */
   public Sheet moments() {
-    return MomentSheets.all(this);
+    return MomentSheets.all(this).about(this);
   }
 
   /**
@@ -272,7 +272,7 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
    * @return L5/S1 to C7/T1, from below
    */
   public Sheet spine() {
-    return MomentSheets.spine(this);
+    return MomentSheets.spine(this).about(this);
   }
 
   /**

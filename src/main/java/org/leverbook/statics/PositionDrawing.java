@@ -107,6 +107,11 @@ public record PositionDrawing(
   }
 
   @Override
+  public List<Object> subjects() {
+    return muscles ? List.of(position, position.effort()) : List.of(position);
+  }
+
+  @Override
   public String text() {
     return picture().text();
   }

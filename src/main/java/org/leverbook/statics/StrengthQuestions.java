@@ -23,10 +23,12 @@ public sealed interface StrengthQuestions permits Position {
    */
   default Sheet strength() {
     Position position = (Position) this;
-    return demands()
+    Capacity capacity = Capacity.of(position.body());
+    return demands(capacity)
         .table(
             "Strength, " + position.name(),
-            List.of("For " + position.body().person().text() + ". " + who(position)));
+            List.of("For " + position.body().person().text() + ". " + who(position)))
+        .about(this, capacity);
   }
 
   /**

@@ -123,6 +123,15 @@ public final class Capacity implements Shown {
   }
 
   /**
+   * Whose strength it is.
+   *
+   * @return the body
+   */
+  public Body body() {
+    return body;
+  }
+
+  /**
    * The greatest moment of each joint in each direction, and at which angle it is reached.
    *
    * @return a row for each
@@ -152,7 +161,7 @@ public final class Capacity implements Shown {
           row.add(strength.evidence().note());
           rows.add(row);
         });
-    return new Sheet("Strength, " + body.person().text(), columns, rows, notes());
+    return new Sheet("Strength, " + body.person().text(), columns, rows, notes()).about(this);
   }
 
   /**
@@ -203,7 +212,7 @@ public final class Capacity implements Shown {
         (action, s) ->
             notes.add(action + ": " + s.evidence().source() + ", " + s.evidence().status() + "."));
     notes.addAll(notes());
-    return new Sheet("Strength, " + joint.word(), columns, rows, notes);
+    return new Sheet("Strength, " + joint.word(), columns, rows, notes).about(this);
   }
 
   private List<String> notes() {

@@ -61,7 +61,7 @@ public abstract sealed class Cells implements Shown permits Grid, GridOfThree {
    * @return the sheet
    */
   public Sheet sheet(JointId... joints) {
-    return GridSheets.form(Forms.WIDE, spans(), cells, Forms.orUsual(joints));
+    return GridSheets.form(Forms.WIDE, spans(), cells, Forms.orUsual(joints)).about(this);
   }
 
   /**
@@ -82,7 +82,7 @@ public abstract sealed class Cells implements Shown permits Grid, GridOfThree {
    * @return the sheet
    */
   public Sheet tidySheet(JointId... joints) {
-    return GridSheets.form(Forms.TIDY, spans(), cells, Forms.orUsual(joints));
+    return GridSheets.form(Forms.TIDY, spans(), cells, Forms.orUsual(joints)).about(this);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.leverbook.body.Person;
 import org.leverbook.display.Illustrator;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Saved;
@@ -44,6 +45,15 @@ public final class ClaimAnswer implements Shown {
    */
   public String words() {
     return words;
+  }
+
+  /**
+   * On whom it was tested.
+   *
+   * @return everybody, in order
+   */
+  public List<Person> people() {
+    return cases.people();
   }
 
   /**

@@ -57,6 +57,7 @@ public final class ClaimSheet {
         List.of(
             "Holds: of the cases tested. Balanced accuracy: mean of the shares told rightly among"
                 + " holders and among exceptions; a rule that knows nothing gets 50 %.",
-            Caution.TEXT));
+            Caution.TEXT))
+        .about(answers.toArray());
   }
 }

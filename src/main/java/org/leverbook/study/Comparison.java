@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -237,7 +238,7 @@ public final class Comparison implements Shown {
    * @return a row for each position
    */
   public Sheet summary() {
-    return ComparisonSheets.summary(this);
+    return ComparisonSheets.summary(this).about(this);
   }
 
   /**
@@ -248,8 +249,8 @@ public final class Comparison implements Shown {
    * @return a row for each joint
    */
   public Sheet moments(JointId... joints) {
-    return ComparisonSheets.moments(
-        this, joints.length == 0 ? ComparisonSheets.USUAL : List.of(joints));
+    List<JointId> asked = joints.length == 0 ? ComparisonSheets.USUAL : List.of(joints);
+    return ComparisonSheets.moments(this, asked).about(this);
   }
 
   /**
@@ -258,7 +259,7 @@ public final class Comparison implements Shown {
    * @return L5/S1 to C7/T1, from below
    */
   public Sheet spine() {
-    return ComparisonSheets.moments(this, JointId.spine());
+    return ComparisonSheets.moments(this, JointId.spine()).about(this);
   }
 
   /**
@@ -267,7 +268,7 @@ public final class Comparison implements Shown {
    * @return a row for each disc, with difference and ratio to the first
    */
   public Sheet compression() {
-    return InsideComparison.discs(this);
+    return InsideComparison.discs(this).about(withMuscles());
   }
 
   /**
@@ -276,7 +277,7 @@ public final class Comparison implements Shown {
    * @return a row for each group that is not idle everywhere
    */
   public Sheet verdicts() {
-    return InsideComparison.verdicts(this);
+    return InsideComparison.verdicts(this).about(withMuscles());
   }
 
   /**
@@ -285,7 +286,7 @@ public final class Comparison implements Shown {
    * @return a row for each support and part of the body, with the difference to the first
    */
   public Sheet reactions() {
-    return InsideComparison.reactions(this);
+    return InsideComparison.reactions(this).about(this);
   }
 
   /**
@@ -337,6 +338,17 @@ public final class Comparison implements Shown {
    */
   public List<String> notes() {
     return ComparisonSheets.notes(this);
+  }
+
+  /** What a table of it is made of where muscles were asked. */
+  private Object[] withMuscles() {
+    Stream<Object> efforts =
+        rows.stream()
+            .map(Row::position)
+            .filter(p -> p != null && p.held())
+            .limit(1)
+            .map(Position::effort);
+    return Stream.concat(Stream.of(this), efforts).toArray();
   }
 
   @Override

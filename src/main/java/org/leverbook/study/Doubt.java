@@ -117,6 +117,15 @@ public final class Doubt implements Shown {
   }
 
   /**
+   * The seed of its cases.
+   *
+   * @return as it was given; 1 where nobody said
+   */
+  public long seed() {
+    return seed;
+  }
+
+  /**
    * The same with other draws.
    *
    * @param other the same seed gives the same draws; 1 unless said
@@ -340,7 +349,8 @@ public final class Doubt implements Shown {
                     + " most; %,d cases, seed %d.",
                 draws,
                 seed),
-            Caution.TEXT));
+            Caution.TEXT))
+        .about(this);
   }
 
   @Override

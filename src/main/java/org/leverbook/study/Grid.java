@@ -141,7 +141,7 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> extends Ce
    * @return the sheet
    */
   public Sheet crossSheet(JointId joint) {
-    return GridSheets.cross(this, Ask.present("joint", joint, "HIP"));
+    return GridSheets.cross(this, Ask.present("joint", joint, "HIP")).about(this);
   }
 
   /**

@@ -65,7 +65,7 @@ public abstract sealed class Group extends AbstractList<Person> implements Shown
    * @throws Refused if the group cannot be used
    */
   public Sheet sizes(Part... parts) {
-    return Sizes.of(this, Sizes.MOST, List.of(parts)).sheet();
+    return Sizes.of(this, Sizes.MOST, List.of(parts)).sheet().about(this);
   }
 
   /**
@@ -89,7 +89,7 @@ public abstract sealed class Group extends AbstractList<Person> implements Shown
    * @throws Refused for more than 100,000 people
    */
   public Sheet sheet() {
-    return PeopleSheets.of(this, size());
+    return PeopleSheets.of(this, size()).about(this);
   }
 
   /**

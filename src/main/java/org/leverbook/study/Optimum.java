@@ -343,7 +343,7 @@ public final class Optimum<T> implements Shown {
    * @throws Refused if no setting can be done; tells the most frequent reason
    */
   public Sheet sheet() {
-    return Optima.sheet(quest, found(), around());
+    return Optima.sheet(quest, found(), around()).about(this);
   }
 
   /**

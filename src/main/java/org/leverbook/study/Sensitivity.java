@@ -114,7 +114,7 @@ public record Sensitivity(DoubtBand band, List<Row> rows, Optional<Double> expla
             new Column("share of variance", "%", 1),
             Column.text("source")),
         cells,
-        notes());
+        notes()).about(this);
   }
 
   private List<String> notes() {

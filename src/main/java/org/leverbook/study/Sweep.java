@@ -300,7 +300,7 @@ public final class Sweep implements Shown {
    * @return the sheet
    */
   public Sheet sheet(JointId... joints) {
-    return SweepSheets.of(this, Forms.WIDE, Forms.orUsual(joints));
+    return SweepSheets.of(this, Forms.WIDE, Forms.orUsual(joints)).about(this);
   }
 
   /**
@@ -321,7 +321,7 @@ public final class Sweep implements Shown {
    * @return the sheet
    */
   public Sheet tidySheet(JointId... joints) {
-    return SweepSheets.of(this, Forms.TIDY, Forms.orUsual(joints));
+    return SweepSheets.of(this, Forms.TIDY, Forms.orUsual(joints)).about(this);
   }
 
   /**

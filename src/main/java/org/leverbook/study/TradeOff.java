@@ -115,7 +115,7 @@ public final class TradeOff<T> implements Shown {
    * @return a row for each
    */
   public Sheet sheet() {
-    return sheet(front);
+    return sheet(front).about(this);
   }
 
   /**
@@ -124,7 +124,7 @@ public final class TradeOff<T> implements Shown {
    * @return a row for each setting, with its reason where it gave nothing
    */
   public Sheet scanSheet() {
-    return sheet(scan);
+    return sheet(scan).about(this);
   }
 
   private Sheet sheet(List<Quest.Pair> pairs) {

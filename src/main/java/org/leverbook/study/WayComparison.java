@@ -264,7 +264,7 @@ public final class WayComparison implements Shown {
    * @return a row for each
    */
   public Sheet summary() {
-    return WaySheets.summary(this);
+    return WaySheets.summary(this).about(this);
   }
 
   /**
@@ -276,7 +276,8 @@ public final class WayComparison implements Shown {
    * @return a row for each joint
    */
   public Sheet peaks(JointId... joints) {
-    return WaySheets.peaks(this, joints.length == 0 ? ComparisonSheets.USUAL : List.of(joints));
+    return WaySheets.peaks(this, joints.length == 0 ? ComparisonSheets.USUAL : List.of(joints))
+        .about(this);
   }
 
   /**
@@ -285,7 +286,7 @@ public final class WayComparison implements Shown {
    * @return a row for each group that is not idle everywhere
    */
   public Sheet verdicts() {
-    return WaySheets.verdicts(this, weighed);
+    return WaySheets.verdicts(this, weighed).about(this);
   }
 
   /**
