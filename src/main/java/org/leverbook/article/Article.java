@@ -282,7 +282,7 @@ public final class Article implements Shown {
     numbering().checked(texts());
     List<java.nio.file.Path> written = new ArrayList<>();
     if (file.page()) {
-      written.add(OutputFolder.write(file.stem() + ".html", new ArticleHtml(this).page()));
+      written.add(OutputFolder.write(file.stem() + ".html", new ArticleHtml(this, true).page()));
     }
     if (file.markdown()) {
       written.addAll(new ArticleMarkdown(this).save(file.stem()));
@@ -344,7 +344,7 @@ public final class Article implements Shown {
 
   @Override
   public Optional<String> html() {
-    return Optional.of(new ArticleHtml(this).fragment());
+    return Optional.of(new ArticleHtml(this, false).fragment());
   }
 
   @Override

@@ -8,12 +8,21 @@ import org.leverbook.display.Sheet;
 final class ArticleHtml {
 
   private final Article article;
+  private final boolean alone;
   private final Labels labels;
   private final Numbering numbers;
   private final Back back;
   private final StringBuilder html = new StringBuilder();
 
-  ArticleHtml(Article article) {
+  /**
+   * Writes an article.
+   *
+   * @param article which
+   * @param alone whether it is a page of its own, which knows that it is dark when its reader's
+   *     screen is
+   */
+  ArticleHtml(Article article, boolean alone) {
+    this.alone = alone;
     this.article = article;
     this.labels = article.labels();
     this.numbers = article.numbering();
@@ -74,7 +83,8 @@ final class ArticleHtml {
   private void figure(Part.Pictured part) {
     Numbering.Place place = numbers.of(part);
     html.append("<figure id=\"").append(place.anchor()).append("\">\n");
-    html.append(Embedded.of(part.picture(), place.anchor() + "-"));
+    String own = place.anchor() + "-";
+    html.append(alone ? Embedded.of(part.picture(), own) : Embedded.byDay(part.picture(), own));
     caption(place, part.caption());
     html.append("</figure>\n");
   }

@@ -60,12 +60,12 @@ record Back(Method method, List<String> untraced, String versions, Optional<Stri
     Set<String> seeds = new LinkedHashSet<>();
     for (Object study : used.studies()) {
       if (study instanceof DrawnPeople people) {
-        seeds.add(people.title() + ": " + people.seed());
+        seeds.add(people.title());
       } else if (study instanceof Doubt doubt) {
-        seeds.add("doubt: " + doubt.seed());
+        seeds.add("doubt, seed " + doubt.seed());
       } else if (study instanceof ClaimAnswer answer
           && answer.people() instanceof DrawnPeople people) {
-        seeds.add(people.title() + ": " + people.seed());
+        seeds.add(people.title());
       }
     }
     String versions =
@@ -74,6 +74,6 @@ record Back(Method method, List<String> untraced, String versions, Optional<Stri
             "Leverbook %s, Java %d.",
             Version.number(),
             Runtime.version().feature());
-    return seeds.isEmpty() ? versions : versions + " Seeds: " + String.join("; ", seeds) + ".";
+    return seeds.isEmpty() ? versions : versions + " Drawn: " + String.join("; ", seeds) + ".";
   }
 }

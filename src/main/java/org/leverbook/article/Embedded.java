@@ -32,7 +32,22 @@ public final class Embedded {
   }
 
   /**
-   * A drawing.
+   * A picture that keeps its colours in the dark, for a place that may be light then.
+   *
+   * @param picture which; tells listeners its description
+   * @param own begins every name in it
+   * @return a {@code div} of class {@code picture}, or an {@code iframe}
+   */
+  static String byDay(Picture picture, String own) {
+    return picture instanceof MovingPicture
+        ? of(picture, own)
+        : InlineSvg.of(picture.svgDocument(), own)
+            .map(svg -> box(svg) + labelled(svg, picture.description()) + "</div>\n")
+            .orElseGet(() -> of(picture, own));
+  }
+
+  /**
+   * A drawing; in the dark light and dark change places, unless it holds a photo.
    *
    * @param document an SVG document
    * @param own begins every name in it; another one for each picture of a page
@@ -41,6 +56,7 @@ public final class Embedded {
    */
   public static String svg(String document, String own, String told) {
     return InlineSvg.of(document, own)
+        .map(svg -> NightSvg.of(svg, own))
         .map(svg -> box(svg) + labelled(svg, told) + "</div>\n")
         .orElseGet(() -> image("image/svg+xml", document.getBytes(StandardCharsets.UTF_8), told));
   }
@@ -82,7 +98,10 @@ public final class Embedded {
   private static String box(String svg) {
     Matcher width = WIDTH.matcher(svg.substring(0, svg.indexOf('>')));
     boolean wide = width.find() && Double.parseDouble(width.group(1)) >= WIDE;
-    return wide ? "<div class=\"picture wide\" tabindex=\"0\">" : "<div class=\"picture\">";
+    String night = svg.contains(NightSvg.RULE) ? " night" : "";
+    return wide
+        ? "<div class=\"picture wide" + night + "\" tabindex=\"0\">"
+        : "<div class=\"picture" + night + "\">";
   }
 
   private static String labelled(String svg, String told) {

@@ -80,7 +80,7 @@ record Method(List<Paragraph> paragraphs, List<String> data, List<String> limits
     equipment(used, told);
     List<String> studies = used.studies().stream().map(Studies::sentence).distinct().toList();
     if (!studies.isEmpty()) {
-      told.add(new Paragraph("Asked", String.join(" ", studies)));
+      told.add(new Paragraph("Questions", String.join(" ", studies)));
     }
     if (used.topics().contains(Used.Topic.STATICS)) {
       told.add(new Paragraph("Sums", STATICS + (used.moving() ? MOVING : STILL)));

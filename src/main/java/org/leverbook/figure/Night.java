@@ -7,7 +7,7 @@ import java.util.Locale;
  * The colour that a colour of the page has on a dark screen: light and dark change places, the hue
  * stays, and what is coloured stays bright enough to be told from the dark paper.
  */
-final class Night {
+public final class Night {
 
   /** The dark paper's own lightness: not black, which glares beside white letters. */
   private static final double DARKEST = 0.09;
@@ -28,7 +28,7 @@ final class Night {
    * @param day as #rrggbb
    * @return as #rrggbb
    */
-  static String of(String day) {
+  public static String of(String day) {
     Color colour = Color.decode(day);
     double[] hsl = hsl(colour);
     double light = LIGHTEST - hsl[2] * (LIGHTEST - DARKEST);

@@ -166,15 +166,6 @@ public final class DrawnPeople extends Group implements Choosing<DrawnPeople> {
     return new DrawnPeople(count, women, casting.with(new Casting.Wish(what, fits)));
   }
 
-  /**
-   * The seed of all draws.
-   *
-   * @return as it was given
-   */
-  public long seed() {
-    return casting.seed();
-  }
-
   @Override
   public Person get(int number) {
     if (number < 0 || number >= count) {
