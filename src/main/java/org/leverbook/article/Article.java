@@ -236,7 +236,8 @@ public final class Article implements Shown {
    */
   public Article method(String words, Object... values) {
     List<Prose> more = Given.joined(methods, List.of(prose("method", words, values)));
-    return new Article(title, author, parts, Given.joined(used, values(values)), more, labels).method();
+    return new Article(title, author, parts, Given.joined(used, values(values)), more, labels)
+        .method();
   }
 
   /**
@@ -265,7 +266,8 @@ public final class Article implements Shown {
    * @return the changed article
    */
   public Article inWords(String language, Map<String, String> words) {
-    return inWords(language, LabelWords.of(Ask.present("words", words, "Map.of(\"table\", \"…\")")));
+    return inWords(
+        language, LabelWords.of(Ask.present("words", words, "Map.of(\"table\", \"…\")")));
   }
 
   /**
@@ -359,8 +361,7 @@ public final class Article implements Shown {
   }
 
   private Article pictured(String name, Object value, String caption, Object... values) {
-    Picture picture =
-        PicturePage.pictureOf(Ask.present("picture", value, "start.picture()"));
+    Picture picture = PicturePage.pictureOf(Ask.present("picture", value, "start.picture()"));
     Part part = new Part.Pictured(name, picture, prose("caption", caption, values));
     return with(part, Given.joined(values(values), List.of(value)));
   }

@@ -126,8 +126,7 @@ final class ArticleHtml {
       html.append("</ul>\n");
     }
     back.method().limits().forEach(l -> html.append("<p>").append(escaped(l)).append("</p>\n"));
-    back.untracedSentence()
-        .ifPresent(s -> html.append("<p>").append(escaped(s)).append("</p>\n"));
+    back.untracedSentence().ifPresent(s -> html.append("<p>").append(escaped(s)).append("</p>\n"));
     html.append("</section>\n");
   }
 

@@ -30,8 +30,7 @@ record Back(Method method, List<String> untraced, String versions, Optional<Stri
 
   static Back of(Article article, List<Object> values) {
     Used used = Used.of(values);
-    return new Back(
-        Method.of(used), untraced(article), versions(used), Reproduction.code());
+    return new Back(Method.of(used), untraced(article), versions(used), Reproduction.code());
   }
 
   /** A sentence about what could not be traced; empty where all could. */
@@ -70,10 +69,7 @@ record Back(Method method, List<String> untraced, String versions, Optional<Stri
     }
     String versions =
         String.format(
-            Locale.ROOT,
-            "Leverbook %s, Java %d.",
-            Version.number(),
-            Runtime.version().feature());
+            Locale.ROOT, "Leverbook %s, Java %d.", Version.number(), Runtime.version().feature());
     return seeds.isEmpty() ? versions : versions + " Drawn: " + String.join("; ", seeds) + ".";
   }
 }

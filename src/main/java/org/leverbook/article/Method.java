@@ -137,8 +137,13 @@ record Method(List<Paragraph> paragraphs, List<String> data, List<String> limits
             .limit(ONE_BY_ONE)
             .map(position -> posture(position, people))
             .collect(Collectors.joining(" "));
-    told.add(new Paragraph("Posture", each + (rest(positions.size()).isEmpty() ? "" : " Others: "
-        + (positions.size() - ONE_BY_ONE) + " more.")));
+    told.add(
+        new Paragraph(
+            "Posture",
+            each
+                + (rest(positions.size()).isEmpty()
+                    ? ""
+                    : " Others: " + (positions.size() - ONE_BY_ONE) + " more.")));
   }
 
   private static String posture(Position position, List<String> people) {
@@ -150,7 +155,12 @@ record Method(List<Paragraph> paragraphs, List<String> data, List<String> limits
     String facts = position.facts().stream().map(Fact::toString).collect(Collectors.joining(", "));
     int lifter = people.indexOf(position.body().person().text()) + 1;
     String whose = people.size() == 1 ? "" : ", lifter " + lifter;
-    return capital(position.name()) + whose + ": " + with + (facts.isEmpty() ? "" : "; " + facts) + ".";
+    return capital(position.name())
+        + whose
+        + ": "
+        + with
+        + (facts.isEmpty() ? "" : "; " + facts)
+        + ".";
   }
 
   private static void equipment(Used used, List<Paragraph> told) {
@@ -169,8 +179,7 @@ record Method(List<Paragraph> paragraphs, List<String> data, List<String> limits
               .limit(ONE_BY_ONE)
               .map(Support::description)
               .collect(Collectors.joining("; "));
-      told.add(
-          new Paragraph("Supports", capital(each) + rest(used.supports().size()) + "."));
+      told.add(new Paragraph("Supports", capital(each) + rest(used.supports().size()) + "."));
     }
   }
 
@@ -227,7 +236,9 @@ record Method(List<Paragraph> paragraphs, List<String> data, List<String> limits
   }
 
   static String capital(String text) {
-    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private static String lower(String text) {

@@ -19,7 +19,8 @@ final class NightSvg {
   static final String RULE = "<style>@media screen and (prefers-color-scheme:dark){";
 
   private static final Pattern COLOUR =
-      Pattern.compile(" (fill|stroke|stop-color)=\"(#[0-9a-fA-F]{6}|rgb\\([^)\"]*\\)|white|black)\"");
+      Pattern.compile(
+          " (fill|stroke|stop-color)=\"(#[0-9a-fA-F]{6}|rgb\\([^)\"]*\\)|white|black)\"");
 
   private static final Pattern RGB =
       Pattern.compile("rgb\\(\\s*(\\d+)\\s*,\\s*(\\d+)\\s*,\\s*(\\d+)\\s*\\)");
@@ -50,7 +51,12 @@ final class NightSvg {
     css.append('#').append(name).append("{fill:").append(Night.of("#000000")).append('}');
     rules.forEach(
         (selector, rule) ->
-            css.append('#').append(name).append(' ').append(selector).append('{').append(rule)
+            css.append('#')
+                .append(name)
+                .append(' ')
+                .append(selector)
+                .append('{')
+                .append(rule)
                 .append('}'));
     String named = svg.substring(0, head).replaceFirst(" id=\"[^\"]*\"", "");
     return named + " id=\"" + name + "\">" + css + "}</style>" + svg.substring(head + 1);

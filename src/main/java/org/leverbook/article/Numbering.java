@@ -87,7 +87,9 @@ final class Numbering {
         !near.isEmpty()
             ? "did you mean " + quoted(near) + "?"
             : named.isEmpty()
-                ? "none has a name yet. Give one, as in figure(\"" + name + "\", picture, \"caption\")."
+                ? "none has a name yet. Give one, as in figure(\""
+                    + name
+                    + "\", picture, \"caption\")."
                 : "there are " + quoted(List.copyOf(named.keySet())) + ".";
     return "The text speaks of {"
         + name

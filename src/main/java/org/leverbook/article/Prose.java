@@ -22,8 +22,8 @@ record Prose(List<Piece> pieces) {
   private static final Pattern BRACES =
       Pattern.compile("\\{\\{|\\}\\}|\\{(?:\\.(\\d))?\\}|\\{([^{}\n]*)\\}");
 
-  private static final Pattern MARKS = Pattern.compile(
-          "[\\\\`*\\[\\]<>#|!~&]|(?<![\\p{L}\\p{N}])_|_(?![\\p{L}\\p{N}])");
+  private static final Pattern MARKS =
+      Pattern.compile("[\\\\`*\\[\\]<>#|!~&]|(?<![\\p{L}\\p{N}])_|_(?![\\p{L}\\p{N}])");
 
   /**
    * Words, or a name to be exchanged for a number.
@@ -82,7 +82,9 @@ record Prose(List<Piece> pieces) {
     return String.format(
         "The text \"%s\" has %s {} for %s: give one value for each place, in order; {{ and }} stand"
             + " for braces.",
-        begin, places == 1 ? "1 place" : places + " places", values == 1 ? "1 value" : values + " values");
+        begin,
+        places == 1 ? "1 place" : places + " places",
+        values == 1 ? "1 value" : values + " values");
   }
 
   /** Text whose signs mean nothing to a reader of Markdown. */

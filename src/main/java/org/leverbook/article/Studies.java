@@ -47,7 +47,9 @@ final class Studies {
     }
     if (study instanceof WayComparison ways) {
       String names =
-          ways.tracks().stream().map(t -> t.name()).collect(Collectors.joining("\", \"", "\"", "\""));
+          ways.tracks().stream()
+              .map(t -> t.name())
+              .collect(Collectors.joining("\", \"", "\"", "\""));
       return "Over the whole way, side by side: " + names + ", " + ways.loads() + ".";
     }
     if (study instanceof Lift<?> lift) {
@@ -97,11 +99,15 @@ final class Studies {
           + String.join(" ", fit.notes());
     }
     if (study instanceof Recorded recorded) {
-      return "Recording " + recorded.text().lines().findFirst().orElseThrow() + ". "
+      return "Recording "
+          + recorded.text().lines().findFirst().orElseThrow()
+          + ". "
           + String.join(" ", recorded.notes());
     }
     if (study instanceof Optimum<?> optimum) {
-      return "Search: " + optimum.text().lines().findFirst().orElseThrow() + " "
+      return "Search: "
+          + optimum.text().lines().findFirst().orElseThrow()
+          + " "
           + optimum.notes().stream().filter(Studies::noCaution).collect(Collectors.joining(" "));
     }
     if (study instanceof TradeOff<?> trade) {
@@ -120,8 +126,10 @@ final class Studies {
         rows.isEmpty()
             ? "no values"
             : sweep.named()
-                ? rows.size() + " tried: " + rows.stream().limit(8).map(SweepRow::name)
-                    .collect(Collectors.joining(", ")) + (rows.size() > 8 ? ", …" : "")
+                ? rows.size()
+                    + " tried: "
+                    + rows.stream().limit(8).map(SweepRow::name).collect(Collectors.joining(", "))
+                    + (rows.size() > 8 ? ", …" : "")
                 : String.format(
                     Locale.ROOT,
                     "%,d values from %s to %s",

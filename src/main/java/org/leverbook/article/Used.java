@@ -172,8 +172,14 @@ final class Used {
   private void position(Position position) {
     person(position.body().person());
     equipment(position);
-    positions.putIfAbsent(position.name() + "\n" + position.body().person().text()
-        + "\n" + position.facts() + position.loads().stream().map(Load::description).toList(), position);
+    positions.putIfAbsent(
+        position.name()
+            + "\n"
+            + position.body().person().text()
+            + "\n"
+            + position.facts()
+            + position.loads().stream().map(Load::description).toList(),
+        position);
   }
 
   /** Loads and supports of a position that itself is not shown. */
@@ -214,7 +220,9 @@ final class Used {
     } else if (value instanceof Recorded recorded) {
       studies.add(recorded);
       value(recorded.movement());
-    } else if (value instanceof Effort || value instanceof MuscleGroup || value instanceof Verdict) {
+    } else if (value instanceof Effort
+        || value instanceof MuscleGroup
+        || value instanceof Verdict) {
       topics.add(Topic.MUSCLES);
     } else if (value instanceof Discs || value instanceof DiscLoad) {
       topics.addAll(List.of(Topic.MUSCLES, Topic.DISCS));

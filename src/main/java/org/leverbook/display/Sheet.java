@@ -88,8 +88,7 @@ public record Sheet(
    * @param rows the cells of each row
    * @param notes sentences below the table
    */
-  public Sheet(
-      String title, List<Column> columns, List<List<Object>> rows, List<String> notes) {
+  public Sheet(String title, List<Column> columns, List<List<Object>> rows, List<String> notes) {
     this(title, columns, rows, notes, List.of());
   }
 

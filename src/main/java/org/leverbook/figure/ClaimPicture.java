@@ -11,8 +11,7 @@ import org.leverbook.study.ClaimAnswer;
  * @param style with which it was laid out
  * @param again how to draw it in another style
  */
-record ClaimPicture(Drawing drawing, FigureStyle style, Way again)
-    implements Again, Drawn {
+record ClaimPicture(Drawing drawing, FigureStyle style, Way again) implements Again, Drawn {
 
   ClaimPicture(Drawing drawing, FigureStyle style) {
     this(drawing, style, null);

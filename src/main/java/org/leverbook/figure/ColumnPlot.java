@@ -13,7 +13,10 @@ public final class ColumnPlot extends Plot<CategoryChart> {
   }
 
   static ColumnPlot of(
-      Function<FigureStyle, CategoryChart> chart, List<String> notes, FigureStyle style, Object... subjects) {
+      Function<FigureStyle, CategoryChart> chart,
+      List<String> notes,
+      FigureStyle style,
+      Object... subjects) {
     return new ColumnPlot(Content.of(chart, notes, subjects), style);
   }
 

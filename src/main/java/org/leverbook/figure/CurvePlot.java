@@ -12,7 +12,11 @@ public final class CurvePlot extends Plot<XYChart> {
     super(content, style);
   }
 
-  static CurvePlot of(Function<FigureStyle, XYChart> chart, List<String> notes, FigureStyle style, Object... subjects) {
+  static CurvePlot of(
+      Function<FigureStyle, XYChart> chart,
+      List<String> notes,
+      FigureStyle style,
+      Object... subjects) {
     return new CurvePlot(Content.of(chart, notes, subjects), style);
   }
 

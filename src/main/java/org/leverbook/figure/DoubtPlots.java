@@ -39,7 +39,11 @@ final class DoubtPlots {
     if (bands.stream().allMatch(b -> b == null)) {
       throw new Refused("There is nothing to plot. " + reasons.get(0));
     }
-    return CurvePlot.of(s -> chart(span, bands, joint, s), notes(bands, reasons), style, bands.stream().filter(b -> b != null).toArray());
+    return CurvePlot.of(
+        s -> chart(span, bands, joint, s),
+        notes(bands, reasons),
+        style,
+        bands.stream().filter(b -> b != null).toArray());
   }
 
   private static List<String> notes(List<DoubtBand> bands, List<String> reasons) {

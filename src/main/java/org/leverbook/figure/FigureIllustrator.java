@@ -33,8 +33,7 @@ public final class FigureIllustrator implements Illustrator {
             picture ->
                 picture instanceof Again drawn
                     ? drawn.drawnBy(
-                        new Again.Way(
-                            subject, style -> draw(subject, wishes, style).orElseThrow()))
+                        new Again.Way(subject, style -> draw(subject, wishes, style).orElseThrow()))
                     : picture);
   }
 

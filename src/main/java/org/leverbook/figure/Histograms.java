@@ -29,7 +29,13 @@ final class Histograms {
    * @param notes sentences below
    */
   static CurvePlot plot(
-      String what, String unit, String of, double[] values, List<String> notes, FigureStyle style, Object... subjects) {
+      String what,
+      String unit,
+      String of,
+      double[] values,
+      List<String> notes,
+      FigureStyle style,
+      Object... subjects) {
     if (values.length < FEWEST) {
       throw new Refused(
           "A histogram of one value or none shows nothing: it needs two values or more.");

@@ -13,8 +13,7 @@ import org.leverbook.display.Picture;
  *     where it shows several or a photo
  * @param again how to draw it in another style
  */
-record PositionPicture(
-    Drawing drawing, FigureStyle style, Optional<Scene> scene, Way again)
+record PositionPicture(Drawing drawing, FigureStyle style, Optional<Scene> scene, Way again)
     implements Again, Drawn {
 
   /** What cannot be laid out anew beside others. */

@@ -13,7 +13,10 @@ public final class RowPlot extends Plot<HorizontalBarChart> {
   }
 
   static RowPlot of(
-      Function<FigureStyle, HorizontalBarChart> chart, List<String> notes, FigureStyle style, Object... subjects) {
+      Function<FigureStyle, HorizontalBarChart> chart,
+      List<String> notes,
+      FigureStyle style,
+      Object... subjects) {
     return new RowPlot(Content.of(chart, notes, subjects), style);
   }
 

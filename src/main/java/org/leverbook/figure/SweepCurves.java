@@ -25,7 +25,8 @@ final class SweepCurves {
     Map<JointId, double[]> values = values(sweep, joints, measure);
     List<String> notes = SweepNotes.ofMeasure(sweep, measure.notes());
     missing(values, measure).ifPresent(note -> notes.add(notes.size() - 1, note));
-    return CurvePlot.of(s -> chart(sweep, values, measure, s), notes, style, measure.subjects(sweep));
+    return CurvePlot.of(
+        s -> chart(sweep, values, measure, s), notes, style, measure.subjects(sweep));
   }
 
   static XYChart chart(Sweep sweep, List<JointId> joints, Measure measure, FigureStyle style) {

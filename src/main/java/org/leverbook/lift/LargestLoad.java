@@ -199,16 +199,16 @@ public record LargestLoad(String name, String lifter, List<Point> points) implem
       rows.add(row);
     }
     return new Sheet(
-        "Largest load, " + name,
-        columns,
-        rows,
-        List.of(
-            "For " + lifter + ".",
-            "Held still at each share, 0 % the start, 100 % the finish; the sticking region is"
-                + " within 5 % of the smallest (our convention). Strengths are published means of"
-                + " single joints; between people they vary by 20 to 30 % (from memory), so does"
-                + " this.",
-            Caution.TEXT))
+            "Largest load, " + name,
+            columns,
+            rows,
+            List.of(
+                "For " + lifter + ".",
+                "Held still at each share, 0 % the start, 100 % the finish; the sticking region is"
+                    + " within 5 % of the smallest (our convention). Strengths are published means of"
+                    + " single joints; between people they vary by 20 to 30 % (from memory), so does"
+                    + " this.",
+                Caution.TEXT))
         .about(this);
   }
 

@@ -84,13 +84,13 @@ public record Library(List<Lift<?>> lifts) implements Shown, Iterable<Lift<?>> {
             new Column("balance to spare", "cm", 1),
             Column.text("reason"));
     return new Sheet(
-        "Lifts, " + (lifts.isEmpty() ? "" : lifts.get(0).body().person().text()),
-        columns,
-        lifts.stream().map(Library::row).toList(),
-        List.of(
-            "Balance to spare: the least distance of the floor's push from the edge of support, at"
-                + " start, middle and finish; empty where something else than the floor carries.",
-            Caution.TEXT))
+            "Lifts, " + (lifts.isEmpty() ? "" : lifts.get(0).body().person().text()),
+            columns,
+            lifts.stream().map(Library::row).toList(),
+            List.of(
+                "Balance to spare: the least distance of the floor's push from the edge of support, at"
+                    + " start, middle and finish; empty where something else than the floor carries.",
+                Caution.TEXT))
         .about(lifts.toArray());
   }
 

@@ -83,9 +83,7 @@ public sealed interface MuscleQuestions permits Position {
     Position position = (Position) this;
     JointMoment moment = position.moment(joint, side);
     int axis = position.body().tree().angleOf(joint.on(side), moment.motion().axis());
-    return effort()
-        .opposing(axis, joint.on(side) + ", " + position.name())
-        .about(this, effort());
+    return effort().opposing(axis, joint.on(side) + ", " + position.name()).about(this, effort());
   }
 
   /**
@@ -132,7 +130,6 @@ public sealed interface MuscleQuestions permits Position {
   default Sheet boneLoads() {
     Position position = (Position) this;
     Bones bones = Bones.of(effort(), position.body());
-    return InsideSheets.bones(bones, position.body(), position.name())
-        .about(this, effort(), bones);
+    return InsideSheets.bones(bones, position.body(), position.name()).about(this, effort(), bones);
   }
 }

@@ -41,23 +41,23 @@ public final class ClaimSheet {
       rows.add(row);
     }
     return new Sheet(
-        "Claims",
-        List.of(
-            Column.text("claim"),
-            new Column("cases", "", 0),
-            new Column("tested", "", 0),
-            new Column("holds", "%", 1),
-            new Column("seconds", "s", 1),
-            Column.text("splitting input"),
-            Column.text("rule"),
-            new Column("accuracy", "%", 1),
-            new Column("balanced accuracy", "%", 1),
-            new Column("always saying what most do", "%", 1)),
-        rows,
-        List.of(
-            "Holds: of the cases tested. Balanced accuracy: mean of the shares told rightly among"
-                + " holders and among exceptions; a rule that knows nothing gets 50 %.",
-            Caution.TEXT))
+            "Claims",
+            List.of(
+                Column.text("claim"),
+                new Column("cases", "", 0),
+                new Column("tested", "", 0),
+                new Column("holds", "%", 1),
+                new Column("seconds", "s", 1),
+                Column.text("splitting input"),
+                Column.text("rule"),
+                new Column("accuracy", "%", 1),
+                new Column("balanced accuracy", "%", 1),
+                new Column("always saying what most do", "%", 1)),
+            rows,
+            List.of(
+                "Holds: of the cases tested. Balanced accuracy: mean of the shares told rightly among"
+                    + " holders and among exceptions; a rule that knows nothing gets 50 %.",
+                Caution.TEXT))
         .about(answers.toArray());
   }
 }

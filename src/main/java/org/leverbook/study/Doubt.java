@@ -338,18 +338,21 @@ public final class Doubt implements Shown {
           List.of(input.name(), input.told(-Spread.HIGH), input.told(Spread.HIGH), input.source()));
     }
     return new Sheet(
-        "What may be off: " + plain().name(),
-        List.of(
-            Column.text("input"), Column.text("5 %"), Column.text("95 %"), Column.text("source")),
-        rows,
-        List.of(
-            String.format(
-                Locale.ROOT,
-                "band(L5_S1) says how sure a moment is, sensitivity(L5_S1) which of these move it"
-                    + " most; %,d cases, seed %d.",
-                draws,
-                seed),
-            Caution.TEXT))
+            "What may be off: " + plain().name(),
+            List.of(
+                Column.text("input"),
+                Column.text("5 %"),
+                Column.text("95 %"),
+                Column.text("source")),
+            rows,
+            List.of(
+                String.format(
+                    Locale.ROOT,
+                    "band(L5_S1) says how sure a moment is, sensitivity(L5_S1) which of these move it"
+                        + " most; %,d cases, seed %d.",
+                    draws,
+                    seed),
+                Caution.TEXT))
         .about(this);
   }
 

@@ -103,18 +103,19 @@ public record Sensitivity(DoubtBand band, List<Row> rows, Optional<Double> expla
       cells.add(line);
     }
     return new Sheet(
-        band.what() + " " + band.sentence(),
-        List.of(
-            Column.text("input"),
-            Column.text("5 %"),
-            Column.text("95 %"),
-            new Column("answer at 5 %", band.unit(), d),
-            new Column("answer at 95 %", band.unit(), d),
-            new Column("swing", band.unit(), d),
-            new Column("share of variance", "%", 1),
-            Column.text("source")),
-        cells,
-        notes()).about(this);
+            band.what() + " " + band.sentence(),
+            List.of(
+                Column.text("input"),
+                Column.text("5 %"),
+                Column.text("95 %"),
+                new Column("answer at 5 %", band.unit(), d),
+                new Column("answer at 95 %", band.unit(), d),
+                new Column("swing", band.unit(), d),
+                new Column("share of variance", "%", 1),
+                Column.text("source")),
+            cells,
+            notes())
+        .about(this);
   }
 
   private List<String> notes() {

@@ -38,7 +38,8 @@ public final class TableAdapter implements ShownAdapter {
     }
     for (Column<?> column : table.columns()) {
       boolean numbers = column instanceof NumericColumn<?>;
-      boolean whole = numbers && column.type() != ColumnType.DOUBLE && column.type() != ColumnType.FLOAT;
+      boolean whole =
+          numbers && column.type() != ColumnType.DOUBLE && column.type() != ColumnType.FLOAT;
       columns.add(new Sheet.Column(column.name(), "", numbers && !whole ? 1 : 0));
       for (int r = 0; r < table.rowCount(); r++) {
         rows.get(r).add(cell(column, r, numbers));

@@ -40,8 +40,7 @@ class ArticleTest {
   private static final Position START = PULL.start();
 
   private static Sweep byHip() {
-    return Sweep.over(
-        "hip height", Units.cm(54), Units.cm(66), 3, h -> PULL.hipHeight(h).start());
+    return Sweep.over("hip height", Units.cm(54), Units.cm(66), 3, h -> PULL.hipHeight(h).start());
   }
 
   @TempDir private Path folder;
@@ -79,7 +78,8 @@ class ArticleTest {
   void a_number_in_the_text_is_that_of_the_position() throws Exception {
     String size = String.format(Locale.ROOT, "%.0f", START.moment(JointId.L5_S1).size());
     WellFormed page = WellFormed.of(page(lesson()));
-    assertThat(page.texts("p")).contains("The low back bears " + size + " N·m, see Figure 1 and Figure 2.");
+    assertThat(page.texts("p"))
+        .contains("The low back bears " + size + " N·m, see Figure 1 and Figure 2.");
   }
 
   @Test
@@ -144,10 +144,14 @@ class ArticleTest {
     Article wild =
         Article.of("x")
             .text("{} <script>alert(1)</script> {{braces}} [bad](javascript:alert(2))", "*a* <b> |")
-            .text("# A heading\n\n![photo](http://elsewhere/p.png)\n\n| a | b |\n|---|---|\n| 1 | 2 |");
+            .text(
+                "# A heading\n\n![photo](http://elsewhere/p.png)\n\n| a | b |\n|---|---|\n| 1 | 2 |");
     WellFormed page = WellFormed.of(page(wild));
-    assertThat(page.texts("p").get(0)).isEqualTo("*a* <b> | <script>alert(1)</script> {braces} bad");
-    assertThat(page.attributes("href")).contains("http://elsewhere/p.png").doesNotContain("javascript:alert(2)");
+    assertThat(page.texts("p").get(0))
+        .isEqualTo("*a* <b> | <script>alert(1)</script> {braces} bad");
+    assertThat(page.attributes("href"))
+        .contains("http://elsewhere/p.png")
+        .doesNotContain("javascript:alert(2)");
     assertThat(page.all("h1")).hasSize(1);
     assertThat(page.texts("h2")).contains("A heading");
     assertThat(page.texts("td")).containsExactly("1", "2");
@@ -156,9 +160,21 @@ class ArticleTest {
 
   @Test
   void numbers_have_the_digits_a_reader_can_use() {
-    assertThat(Prose.of("{} {} {} {} {.2} {} {} {.1}", 538.72, 5.8123, 12345.6, 0.00123456, 2.0, 1234, 97.5f, Units.cm(178.456)).markdown(n -> n))
+    assertThat(
+            Prose.of(
+                    "{} {} {} {} {.2} {} {} {.1}",
+                    538.72,
+                    5.8123,
+                    12345.6,
+                    0.00123456,
+                    2.0,
+                    1234,
+                    97.5f,
+                    Units.cm(178.456))
+                .markdown(n -> n))
         .isEqualTo("539 5.81 12,346 0.00123 2.00 1,234 97.5 178.5 cm");
-    assertThat(Prose.of("{} {} {}", Units.kg(97.5), Units.deg(35), Units.percent(70)).markdown(n -> n))
+    assertThat(
+            Prose.of("{} {} {}", Units.kg(97.5), Units.deg(35), Units.percent(70)).markdown(n -> n))
         .isEqualTo("97.5 kg 35° 70 %");
   }
 
@@ -167,12 +183,14 @@ class ArticleTest {
     var saved = lesson().save("part one/lesson.md");
     assertThat(saved.files().stream().map(f -> folder.relativize(f).toString()))
         .containsExactly(
-            "part one/lesson.md",
-            "part one/lesson-figure-1.svg",
-            "part one/lesson-figure-2.svg");
+            "part one/lesson.md", "part one/lesson-figure-1.svg", "part one/lesson-figure-2.svg");
     String text = Files.readString(folder.resolve("part one/lesson.md"));
     assertThat(text)
-        .startsWith("# What a hinge asks & <why>".replace("&", "\\&").replace("<", "\\<").replace(">", "\\>"))
+        .startsWith(
+            "# What a hinge asks & <why>"
+                .replace("&", "\\&")
+                .replace("<", "\\<")
+                .replace(">", "\\>"))
         .contains("](<lesson-figure-1.svg>)", "**Figure 1.** Arms of 140 kg")
         .contains("Table 1 tells *all* of it.", "| joint |", "| ---: |", "> — lifter A")
         .contains("> **Caution.** " + Caution.TEXT, "## Method", "## To reproduce");
@@ -193,12 +211,14 @@ class ArticleTest {
         page(
             Article.of("What a hinge asks & <why>")
                 .by("club coach, invented")
-                .text("The low back bears {}, see {arms} and {heights}.", again.moment(JointId.L5_S1))
+                .text(
+                    "The low back bears {}, see {arms} and {heights}.", again.moment(JointId.L5_S1))
                 .heading("At the start")
                 .figure("arms", again, "Arms of {}", Units.kg(140))
                 .table("moments", again.moments(), "Moments at the start")
                 .text("{moments} tells *all* of it.")
-                .figure("heights", byHip().plot(JointId.HIP), "Against hip height, beside {moments}")
+                .figure(
+                    "heights", byHip().plot(JointId.HIP), "Against hip height, beside {moments}")
                 .table(byHip(), "The same as numbers")
                 .quote("My back is _strong_.", "lifter A")
                 .note("Lift what you can hold."));
@@ -222,7 +242,8 @@ class ArticleTest {
 
   @Test
   void its_own_words_can_be_said_in_another_language() throws Exception {
-    LabelWords german = LabelWords.read(Path.of("notebooks", "german.txt").toAbsolutePath().toString());
+    LabelWords german =
+        LabelWords.read(Path.of("notebooks", "german.txt").toAbsolutePath().toString());
     WellFormed page = WellFormed.of(page(lesson().inWords("de", german)));
     assertThat(page.document().getDocumentElement().getAttribute("lang")).isEqualTo("de");
     assertThat(page.texts("figcaption")).contains("Abbildung 1. Arms of 140 kg");
@@ -291,7 +312,9 @@ class ArticleTest {
         () -> article.table((Sheet) null, "x"),
         "The table is missing (null): give one, such as start.moments().");
     refused(
-        () -> article.table(new Sheet("Lifts", List.of(Sheet.Column.text("a")), List.of(), List.of()), "x"),
+        () ->
+            article.table(
+                new Sheet("Lifts", List.of(Sheet.Column.text("a")), List.of(), List.of()), "x"),
         "The table \"Lifts\" has no rows: there is nothing to show in it.");
     refused(
         () -> article.figure("moments", START, "x"),
@@ -307,7 +330,9 @@ class ArticleTest {
         () -> article.save("lesson.docx"),
         "An article is saved as .html or .md, not as \"lesson.docx\"; a name without an ending saves"
             + " both.");
-    refused(() -> article.save(".html"), "An article needs a file name, such as save(\"hinge-article\").");
+    refused(
+        () -> article.save(".html"),
+        "An article needs a file name, such as save(\"hinge-article\").");
     refused(
         () -> article.using("pull"),
         "A method can tell nothing of a String: name people, lifts, positions, movements, sweeps,"

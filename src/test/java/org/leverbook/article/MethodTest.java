@@ -107,7 +107,8 @@ class MethodTest {
     for (Article article :
         List.of(
             Article.of("x").table(START.strength(), "Strength"),
-            Article.of("x").text("At most {}.", START.largest().kilograms().orElseThrow())
+            Article.of("x")
+                .text("At most {}.", START.largest().kilograms().orElseThrow())
                 .using(START.largest()))) {
       assertThat(files(method(article))).contains("strength/torque_angle_lower.csv");
     }
@@ -116,8 +117,7 @@ class MethodTest {
   @Test
   void a_sweep_tells_its_span_and_what_could_not_be_held() {
     Sweep low =
-        Sweep.over(
-            "hip height", Units.cm(48), Units.cm(72), 9, h -> PULL.hipHeight(h).start());
+        Sweep.over("hip height", Units.cm(48), Units.cm(72), 9, h -> PULL.hipHeight(h).start());
     String asked = told(method(Article.of("x").figure(low.plot(JointId.HIP), "y")), "Questions");
     assertThat(asked)
         .startsWith(
@@ -130,8 +130,7 @@ class MethodTest {
   @Test
   void who_moves_is_not_told_to_be_held_still() {
     var movement = PULL.moving(Tempo.smooth(Units.seconds(1.5)));
-    Method method =
-        method(Article.of("x").table(movement.at(Units.seconds(0.3)).moments(), "y"));
+    Method method = method(Article.of("x").table(movement.at(Units.seconds(0.3)).moments(), "y"));
     assertThat(told(method, "Sums")).contains("The body moves").doesNotContain("held still");
   }
 
@@ -194,9 +193,16 @@ class MethodTest {
     for (DataSource source : all) {
       DataTable table = DataTable.read(source.file());
       // The survey is named in full at the head of its own file.
-      String whole = table.sources() + " " + DataTable.read("body/population_anthropometry.csv").sources() + " " + table.rows().stream()
-          .map(row -> table.columns().stream().map(row::text).collect(Collectors.joining(" ")))
-          .collect(Collectors.joining(" "));
+      String whole =
+          table.sources()
+              + " "
+              + DataTable.read("body/population_anthropometry.csv").sources()
+              + " "
+              + table.rows().stream()
+                  .map(
+                      row ->
+                          table.columns().stream().map(row::text).collect(Collectors.joining(" ")))
+                  .collect(Collectors.joining(" "));
       for (String year : source.whose().replaceAll("[^0-9]+", " ").strip().split(" ")) {
         if (year.length() == 4) {
           assertThat(whole).as(source.file() + " names " + year).contains(year);
@@ -214,7 +220,9 @@ class MethodTest {
   private static List<String> authors(String whose) {
     return Arrays.stream(whose.split("[^\\p{L}]+"))
         .filter(word -> word.matches("\\p{Lu}\\p{Ll}+"))
-        .filter(word -> !List.of("Table", "American", "Academy", "Orthopaedic", "Surgeons").contains(word))
+        .filter(
+            word ->
+                !List.of("Table", "American", "Academy", "Orthopaedic", "Surgeons").contains(word))
         .toList();
   }
 }

@@ -33,7 +33,8 @@ class PageTest {
     String page =
         Page.of("x").around(Embedded.svg(TWO, "one-", "") + Embedded.svg(TWO, "two-", ""));
     WellFormed document = WellFormed.of(page);
-    assertThat(document.attributes("id")).containsExactly("one-drawing", "one-t", "one-c", "two-drawing", "two-t", "two-c");
+    assertThat(document.attributes("id"))
+        .containsExactly("one-drawing", "one-t", "one-c", "two-drawing", "two-t", "two-c");
     assertThat(document.attributes("aria-labelledby"))
         .containsExactly("one-t one-d", "two-t two-d");
     assertThat(document.attributes("clip-path")).containsExactly("url(#one-c)", "url(#two-c)");
