@@ -46,9 +46,10 @@ record Method(List<Paragraph> paragraphs, List<String> data, List<String> limits
           + " the least sum of squared efforts, moment over capacity.";
 
   private static final String MUSCLES =
-      "Muscles share a moment so that the sum of squared stresses, each weighed by its cross-section,"
-          + " is least; each pulls only, up to its greatest stress, and stretched tissue helps near"
-          + " the end of a joint's range. What they cannot give is told as uncovered.";
+      "Stretched tissue first takes what it can; the muscles share the rest so that the sum of their"
+          + " squared stresses, each as a share of its greatest, is least. Muscles only pull; what"
+          + " nobody can hold is told as uncovered. It is the least stress that holds: people who"
+          + " brace pull harder.";
 
   private static final String STRENGTH =
       "Strengths are published means of single joints, scaled by body mass times stature, age and"

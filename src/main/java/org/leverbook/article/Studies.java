@@ -107,11 +107,11 @@ final class Studies {
     if (study instanceof Optimum<?> optimum) {
       return "Search: "
           + optimum.text().lines().findFirst().orElseThrow()
-          + " "
+          + ". "
           + optimum.notes().stream().filter(Studies::noCaution).collect(Collectors.joining(" "));
     }
     if (study instanceof TradeOff<?> trade) {
-      return "Search: " + trade.text().lines().findFirst().orElseThrow();
+      return "Search: " + trade.text().lines().findFirst().orElseThrow() + ".";
     }
     return study.toString().lines().findFirst().orElse("");
   }

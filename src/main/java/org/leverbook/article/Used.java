@@ -146,22 +146,28 @@ final class Used {
     if (value == null || !seen.add(value)) {
       return;
     }
-    found |= !(value instanceof Traced || value instanceof Collection<?>);
     if (value instanceof Traced traced) {
       traced.subjects().forEach(this::value);
-    } else if (value instanceof Group group) {
-      group(group);
-    } else if (value instanceof Collection<?> several) {
+    } else if (value instanceof Collection<?> several && !(value instanceof Group)) {
       several.forEach(this::value);
+    } else {
+      found |= people(value) || mechanics(value) || study(value);
+    }
+  }
+
+  private boolean people(Object value) {
+    if (value instanceof Group group) {
+      group(group);
     } else if (value instanceof Person person) {
       person(person);
     } else if (value instanceof Body body) {
       person(body.person());
     } else if (value instanceof Position position) {
       position(position);
-    } else if (!mechanics(value) && !study(value)) {
-      found = false;
+    } else {
+      return false;
     }
+    return true;
   }
 
   private void person(Person person) {

@@ -51,7 +51,12 @@ final class SpinePlots {
               return charts;
             },
             notes,
-            List.of(position)),
+            pressed
+                ? List.of(
+                    position,
+                    position.effort(),
+                    Discs.of(position.effort(), position.body()))
+                : List.of(position)),
         style);
   }
 

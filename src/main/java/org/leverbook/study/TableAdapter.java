@@ -6,7 +6,8 @@ import java.util.Optional;
 import org.leverbook.display.Sheet;
 import org.leverbook.display.Shown;
 import org.leverbook.display.ShownAdapter;
-import tech.tablesaw.api.ColumnType;
+import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.FloatColumn;
 import tech.tablesaw.api.NumericColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
@@ -38,9 +39,8 @@ public final class TableAdapter implements ShownAdapter {
     }
     for (Column<?> column : table.columns()) {
       boolean numbers = column instanceof NumericColumn<?>;
-      boolean whole =
-          numbers && column.type() != ColumnType.DOUBLE && column.type() != ColumnType.FLOAT;
-      columns.add(new Sheet.Column(column.name(), "", numbers && !whole ? 1 : 0));
+      boolean broken = column instanceof DoubleColumn || column instanceof FloatColumn;
+      columns.add(new Sheet.Column(column.name(), "", broken ? 1 : 0));
       for (int r = 0; r < table.rowCount(); r++) {
         rows.get(r).add(cell(column, r, numbers));
       }

@@ -99,6 +99,15 @@ class ArticleTest {
   }
 
   @Test
+  void a_table_of_the_table_library_shows_the_same_cells_as_the_sheet() {
+    Sheet sheet = byHip().sheet(JointId.HIP);
+    Sheet table = Tables.of(byHip().table(JointId.HIP), 10);
+    String arm = String.valueOf(sheet.shownRow(0).get(1));
+    assertThat(table.shownRow(0)).contains(arm);
+    assertThat(arm).contains(".");
+  }
+
+  @Test
   void captions_are_numbered_in_order_and_references_lead_to_them() throws Exception {
     WellFormed page = WellFormed.of(page(lesson()));
     assertThat(page.texts("figcaption"))

@@ -93,6 +93,7 @@ class MethodTest {
         List.of(
             Article.of("x").table(START.muscles(), "Muscles"),
             Article.of("x").figure(START.drawing().withMuscles(), "Muscles"),
+            Article.of("x").figure(Charts.spine(START), "Spine"),
             Article.of("x").table(START.verdict(), "Verdict"))) {
       Method method = method(article);
       assertThat(files(method)).contains("muscle/muscles.csv", "muscle/moment_arms.csv");
@@ -184,6 +185,15 @@ class MethodTest {
   void what_is_named_by_using_counts_though_it_is_not_shown() {
     assertThat(told(method(Article.of("x").using(PULL)), "Questions"))
         .startsWith("Hinge: usual posture common practice, no source; set to hip height 58.0 cm");
+  }
+
+  @Test
+  void people_can_be_named_and_what_is_no_value_among_others_changes_nothing() {
+    Article article =
+        Article.of("x").using(DrawnPeople.of(Sex.MALE, 3, 1)).using(List.of(PULL, "a text"));
+    assertThat(told(method(article), "Questions"))
+        .contains("3 men, seed 1. Drawn from the means", "Hinge: usual posture");
+    assertThat(article.back().versions()).endsWith("Drawn: 3 men, seed 1.");
   }
 
   @Test
