@@ -52,10 +52,7 @@ final class SpinePlots {
             },
             notes,
             pressed
-                ? List.of(
-                    position,
-                    position.effort(),
-                    Discs.of(position.effort(), position.body()))
+                ? List.of(position, position.effort(), Discs.of(position.effort(), position.body()))
                 : List.of(position)),
         style);
   }
