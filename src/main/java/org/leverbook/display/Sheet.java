@@ -74,6 +74,10 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
 
   @Override
   public String text() {
+    return forReader().plain();
+  }
+
+  private String plain() {
     List<List<String>> cells = new ArrayList<>();
     cells.add(columns.stream().map(Column::heading).toList());
     rows.forEach(row -> cells.add(shown(row)));
@@ -99,6 +103,10 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
 
   @Override
   public Optional<String> html() {
+    return Optional.of(forReader().markup());
+  }
+
+  private String markup() {
     StringBuilder html = new StringBuilder("<table><caption>");
     html.append(escaped(title)).append("</caption><thead><tr>");
     columns.forEach(c -> html.append("<th>").append(escaped(c.heading())).append("</th>"));
@@ -110,7 +118,16 @@ public record Sheet(String title, List<Column> columns, List<List<Object>> rows,
     }
     html.append("</tbody></table>");
     notes.forEach(note -> html.append("<p>").append(escaped(note)).append("</p>"));
-    return Optional.of(html.toString());
+    return html.toString();
+  }
+
+  /** The table as its reader prefers it. */
+  private Sheet forReader() {
+    Preferences chosen = Preferences.current();
+    if (chosen.measure() == Preferences.Measure.KILOGRAMS && chosen.furtherDigits() == 0) {
+      return this;
+    }
+    return ReaderSheet.of(this, chosen);
   }
 
   /**

@@ -167,7 +167,11 @@ final class Belongings {
     for (Change.Declared one : backwards) {
       String name = one.after().label();
       if (one.before().isEmpty()) {
-        shell.drop(one.after().snippet()).forEach(this::note);
+        // Not the snippet that the change made: taking back a later one has put another there.
+        Held there = now.get(one.key());
+        if (there != null) {
+          shell.drop(there.snippet()).forEach(this::note);
+        }
         gone.add(name);
       } else {
         (isBack(one.key(), one.before().get(), one.value()) ? back : lost).add(name);

@@ -3,6 +3,8 @@ package org.leverbook.session;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** What a piece changed among the user's declarations, and how it was before. */
 public final class Change {
@@ -17,7 +19,7 @@ public final class Change {
   record Declared(String key, Optional<Held> before, Object value, Held after) {}
 
   /** Nothing changed. */
-  static final Change NONE = new Change(null, List.of(), Map.of());
+  public static final Change NONE = new Change(null, List.of(), Map.of());
 
   private final Belongings owner;
   private final List<Declared> declared;
@@ -54,6 +56,19 @@ public final class Change {
    */
   public List<String> names() {
     return declared.stream().map(d -> d.after().label()).toList();
+  }
+
+  /**
+   * The names of the variables that it declared or to which it gave another value.
+   *
+   * @return each once
+   */
+  public Set<String> variables() {
+    Set<String> names = new TreeSet<>(assigned.keySet());
+    declared.stream()
+        .filter(d -> d.after().kind() == Belonging.Kind.VARIABLE)
+        .forEach(d -> names.add(d.after().name()));
+    return names;
   }
 
   /**

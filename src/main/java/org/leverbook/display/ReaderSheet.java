@@ -1,0 +1,41 @@
+package org.leverbook.display;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A table in the units and with the digits that its reader prefers. */
+final class ReaderSheet {
+
+  private ReaderSheet() {}
+
+  static Sheet of(Sheet sheet, Preferences chosen) {
+    boolean pounds = chosen.measure() == Preferences.Measure.POUNDS;
+    List<Sheet.Column> columns = new ArrayList<>();
+    for (Sheet.Column column : sheet.columns()) {
+      InPounds.Other other = pounds ? InPounds.of(column.unit()) : null;
+      String name = pounds ? InPounds.text(column.name()) : column.name();
+      String unit = other == null ? column.unit() : other.symbol();
+      columns.add(new Sheet.Column(name, unit, chosen.decimals(column.decimals())));
+    }
+    List<List<Object>> rows = new ArrayList<>();
+    for (List<Object> row : sheet.rows()) {
+      List<Object> cells = new ArrayList<>();
+      for (int c = 0; c < row.size(); c++) {
+        cells.add(pounds ? cell(row.get(c), sheet.columns().get(c)) : row.get(c));
+      }
+      rows.add(cells);
+    }
+    String title = pounds ? InPounds.text(sheet.title()) : sheet.title();
+    List<String> notes =
+        pounds ? sheet.notes().stream().map(InPounds::text).toList() : sheet.notes();
+    return new Sheet(title, columns, rows, notes);
+  }
+
+  private static Object cell(Object cell, Sheet.Column column) {
+    InPounds.Other other = InPounds.of(column.unit());
+    if (cell instanceof Number number && other != null) {
+      return number.doubleValue() * other.factor();
+    }
+    return cell instanceof String text ? InPounds.text(text) : cell;
+  }
+}
