@@ -47,7 +47,7 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
     for (Theme theme : Theme.all()) {
       text.append(String.format(Locale.ROOT, "  %-9s %s\n", theme.key(), theme.about()));
     }
-    text.append("help(\"hinge\") is about a word or a term, help(pull) about a value. lesson() takes you\n");
+    text.append("help(\"hinge\") tells of a word or a term, help(pull) of a value. lesson() leads\n");
     text.append("through ten steps, examples() has ready code, quit() leaves.\n");
     return new Help(text.append(Caution.TEXT).toString());
   }
