@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.leverbook.session.Belonging;
 import org.leverbook.session.Session;
 
@@ -16,6 +15,7 @@ final class Sight {
   private final List<Object> made = new ArrayList<>();
   private final List<Object> had = new ArrayList<>();
   private final Entry entry;
+  private int next;
 
   /** What an input showed, and what its variables hold now. */
   Sight(List<Object> shown, Entry entry, Session session) {
@@ -38,12 +38,28 @@ final class Sight {
     return entry.aside();
   }
 
-  /** Whether it gave a value of a kind, shown or held by a variable. */
+  /**
+   * Whether it gave a value of a kind, shown or held by a variable. Each value is found once, and
+   * shown ones in their order: a picture does the step of the picture, not that of the plot too.
+   */
   <T> boolean gave(Class<T> kind, Predicate<T> such) {
-    return Stream.concat(shown.stream(), made.stream())
-        .filter(kind::isInstance)
-        .map(kind::cast)
-        .anyMatch(such);
+    for (int i = next; i < shown.size(); i++) {
+      if (isOne(kind, such, shown.get(i))) {
+        next = i + 1;
+        return true;
+      }
+    }
+    for (Object value : made) {
+      if (isOne(kind, such, value)) {
+        made.remove(value);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static <T> boolean isOne(Class<T> kind, Predicate<T> such, Object value) {
+    return kind.isInstance(value) && such.test(kind.cast(value));
   }
 
   boolean gave(Class<?> kind) {

@@ -4,8 +4,6 @@ import java.util.function.Predicate;
 import org.leverbook.body.Person;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Sheet;
-import org.leverbook.figure.ChartPicture;
-import org.leverbook.figure.Plot;
 import org.leverbook.lift.Lift;
 import org.leverbook.statics.Position;
 import org.leverbook.study.Comparison;
@@ -17,9 +15,9 @@ enum Step {
   PERSON(sight -> sight.gave(Person.class)),
   HINGE(sight -> sight.gave(Lift.class)),
   TABLE(sight -> sight.gave(Sheet.class, Step::tellsMoments)),
-  PICTURE(sight -> sight.gave(Picture.class, picture -> !isPlot(picture))),
+  PICTURE(sight -> sight.gave(Picture.class)),
   SWEEP(sight -> sight.gave(Sweep.class)),
-  PLOT(sight -> sight.gave(Picture.class, Step::isPlot)),
+  PLOT(sight -> sight.gave(Picture.class)),
   BUILD(Step::otherBuild),
   PAD(sight -> sight.gave(Position.class, Step::onPad)),
   COMPARE(sight -> sight.gave(Comparison.class)),
@@ -45,10 +43,6 @@ enum Step {
         Person.class,
         one ->
             sight.had(Person.class, other -> !other.equals(one) && other.sex() == one.sex()));
-  }
-
-  private static boolean isPlot(Picture picture) {
-    return picture instanceof ChartPicture || picture instanceof Plot;
   }
 
   private static boolean onPad(Position position) {
