@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.leverbook.display.Preferences;
+import org.leverbook.figure.FigureStyle;
 import org.leverbook.session.Change;
 import org.leverbook.session.Evaluation;
 import org.leverbook.session.Piece;
@@ -61,6 +63,9 @@ final class Entry {
   private final List<Path> files = new ArrayList<>();
   private Optional<Evaluation.Status> status = Optional.empty();
   private boolean forgotten;
+  private final Preferences preferences = Preferences.current();
+  private final FigureStyle style = FigureStyle.current();
+  private boolean choseAnew;
 
   Entry(int number, String text) {
     this.number = number;
@@ -89,6 +94,20 @@ final class Entry {
 
   void ended(Evaluation.Status how) {
     status = Optional.of(how);
+    choseAnew = preferences != Preferences.current() || style != FigureStyle.current();
+  }
+
+  /**
+   * Brings back the look of answers and pictures as it was before.
+   *
+   * @return whether it had chosen another
+   */
+  boolean takeBackChoices() {
+    if (choseAnew) {
+      Preferences.choose(preferences);
+      FigureStyle.choose(style);
+    }
+    return choseAnew;
   }
 
   /** Lets go of the values that it replaced: it cannot be taken back any more. */

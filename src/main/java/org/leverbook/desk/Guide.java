@@ -59,7 +59,11 @@ final class Guide {
       return Optional.empty();
     }
     tries++;
-    String open = numbered(at) + " is still open";
+    if (tries > TRIES_BEFORE_A_HINT) {
+      // Who has seen the line and goes on otherwise looks around, and wants no more reminders.
+      return Optional.empty();
+    }
+    String open = capital(numbered(at)) + " is still open";
     return Optional.of(
         tries < TRIES_BEFORE_A_HINT
             ? open + "; lesson() tells it again, lesson().hint() gives a line."
@@ -81,13 +85,11 @@ final class Guide {
           Go on with examples(), words("claims"), or help() for all themes.""";
     }
     Words words = words().get(at);
-    String head = numbered(at);
-    return Character.toUpperCase(head.charAt(0))
-        + head.substring(1)
-        + ": "
-        + words.title()
-        + "\n"
-        + words.told();
+    return capital(numbered(at)) + ": " + words.title() + "\n" + words.told();
+  }
+
+  private static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
   }
 
   private synchronized Shown hint() {

@@ -69,7 +69,10 @@ final class TakingBack {
     if (!lost.isEmpty()) {
       sentences.add(list(lost) + " could not be brought back: give the line again.");
     }
-    if (gone.isEmpty() && back.isEmpty() && lost.isEmpty()) {
+    if (!oneStatement && entry.takeBackChoices()) {
+      sentences.add("Answers and pictures look as before.");
+    }
+    if (sentences.size() == 1) {
       sentences.add("It had changed no variable of yours; save(…) leaves it out now.");
     }
     if (!entry.files().isEmpty()) {

@@ -19,11 +19,7 @@ final class ReaderSheet {
     }
     List<List<Object>> rows = new ArrayList<>();
     for (List<Object> row : sheet.rows()) {
-      List<Object> cells = new ArrayList<>();
-      for (int c = 0; c < row.size(); c++) {
-        cells.add(pounds ? cell(row.get(c), sheet.columns().get(c)) : row.get(c));
-      }
-      rows.add(cells);
+      rows.add(pounds ? row(row, sheet.columns()) : row);
     }
     String title = pounds ? InPounds.text(sheet.title()) : sheet.title();
     List<String> notes =
@@ -31,8 +27,25 @@ final class ReaderSheet {
     return new Sheet(title, columns, rows, notes);
   }
 
-  private static Object cell(Object cell, Sheet.Column column) {
-    InPounds.Other other = InPounds.of(column.unit());
+  private static List<Object> row(List<Object> row, List<Sheet.Column> columns) {
+    InPounds.Other own = null;
+    for (int c = 0; c < row.size(); c++) {
+      // Where rows are of different kinds, the unit stands in a column of its own.
+      if (columns.get(c).name().equals("unit") && row.get(c) instanceof String unit) {
+        own = InPounds.of(unit);
+      }
+    }
+    List<Object> cells = new ArrayList<>();
+    for (int c = 0; c < row.size(); c++) {
+      InPounds.Other other =
+          columns.get(c).unit().isEmpty() ? own : InPounds.of(columns.get(c).unit());
+      boolean unit = own != null && columns.get(c).name().equals("unit");
+      cells.add(unit ? own.symbol() : cell(row.get(c), other));
+    }
+    return cells;
+  }
+
+  private static Object cell(Object cell, InPounds.Other other) {
     if (cell instanceof Number number && other != null) {
       return number.doubleValue() * other.factor();
     }

@@ -18,7 +18,7 @@ class LessonTest {
       assertThat(typed.answer("lesson()")).startsWith("Step 1 of 10: a lifter\nSay who lifts: ");
       assertThat(typed.answer("kg(85)"))
           .isEqualTo(
-              "step 1 of 10 is still open; lesson() tells it again, lesson().hint() gives a line.");
+              "Step 1 of 10 is still open; lesson() tells it again, lesson().hint() gives a line.");
       typed.fails("person(MALE, kg(85))");
       assertThat(typed.answer("lesson().hint()"))
           .isEqualTo("For example:\n  var lifter = person(MALE, kg(85), cm(178));");
@@ -31,7 +31,7 @@ class LessonTest {
           .startsWith("Done: step 2 of 10.\nStep 3 of 10: a table\n");
       typed.works("pull.start()");
       assertThat(typed.answer("pull.finish()"))
-          .endsWith("step 3 of 10 is still open. This line would do:\n  pull.start().moments()");
+          .endsWith("Step 3 of 10 is still open. This line would do:\n  pull.start().moments()");
       assertThat(typed.answer("pull.start().moments()")).startsWith("Done: step 3 of 10.");
       // Two steps in one text.
       assertThat(

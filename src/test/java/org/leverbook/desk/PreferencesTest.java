@@ -34,6 +34,17 @@ class PreferencesTest {
       typed.works("preferences().kilograms()");
       assertThat(typed.answer("pull.start().moments().cell(0, \"arm\")")).isEqualTo("" + shown);
       assertThat(typed.answer("pull.start().moments()")).contains("arm (cm)");
+      assertThat(typed.answer("undo()"))
+          .isEqualTo(
+              "Taken back: input 9, pull.start().moments()\nIt had changed no variable of yours;"
+                  + " save(…) leaves it out now.");
+      typed.works("undo()");
+      assertThat(typed.answer("undo()"))
+          .isEqualTo(
+              "Taken back: input 7, preferences().kilograms()\nAnswers and pictures look as"
+                  + " before.");
+      assertThat(typed.answer("people(10, 1).sizes(THIGH)"))
+          .containsPattern("thigh +in +1[2-6]\\.");
     }
   }
 
