@@ -121,7 +121,8 @@ public final class Desk implements AutoCloseable {
   /** Runs a text as part of the running input, with what its words ask for on the way. */
   Evaluation run(String text, Consumer<Value> each) {
     Reader reader = new Reader(each);
-    Evaluation all = new Evaluation(Evaluation.Status.OK, Optional.empty(), Optional.empty(), List.of(), 0);
+    Evaluation all =
+        new Evaluation(Evaluation.Status.OK, Optional.empty(), Optional.empty(), List.of(), 0);
     while (true) {
       all = Problems.joined(all, session.evaluate(text, reader.end, reader));
       while (all.ok() && !requests.isEmpty()) {

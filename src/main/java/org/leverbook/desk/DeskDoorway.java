@@ -75,8 +75,7 @@ final class DeskDoorway implements Doorway {
   }
 
   private static Evaluation good(Value value) {
-    return new Evaluation(
-        Evaluation.Status.OK, Optional.of(value), Optional.empty(), List.of(), 1);
+    return new Evaluation(Evaluation.Status.OK, Optional.of(value), Optional.empty(), List.of(), 1);
   }
 
   @Override

@@ -53,7 +53,8 @@ final class Guide {
       go(at + 1);
     }
     if (at != before) {
-      return Optional.of("Done: " + numbered(at == NOT_UNDER_WAY ? last() : at - 1) + ".\n" + text());
+      return Optional.of(
+          "Done: " + numbered(at == NOT_UNDER_WAY ? last() : at - 1) + ".\n" + text());
     }
     if (sight.aside()) {
       return Optional.empty();
@@ -94,7 +95,9 @@ final class Guide {
 
   private synchronized Shown hint() {
     return new Said(
-        at == NOT_UNDER_WAY ? "No lesson is under way." : "For example:\n  " + words().get(at).line());
+        at == NOT_UNDER_WAY
+            ? "No lesson is under way."
+            : "For example:\n  " + words().get(at).line());
   }
 
   private synchronized Lesson skip() {

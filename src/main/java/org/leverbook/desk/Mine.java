@@ -22,12 +22,15 @@ final class Mine {
       switch (one.kind()) {
         case VARIABLE -> rows.add(List.of(one.name(), kind, one.type(), value(one)));
         case METHOD -> rows.add(method(one, kind));
-        case CLASS -> rows.add(List.of(one.name(), one.type(), "", OneLine.of(one.source(), WIDTH)));
+        case CLASS ->
+            rows.add(List.of(one.name(), one.type(), "", OneLine.of(one.source(), WIDTH)));
         default -> rows.add(List.of(one.name(), kind, "", ""));
       }
     }
     return new Sheet(
-        rows.isEmpty() ? "Nothing of your own yet: var lifter = person(…) makes a variable." : "Mine",
+        rows.isEmpty()
+            ? "Nothing of your own yet: var lifter = person(…) makes a variable."
+            : "Mine",
         List.of(
             Column.text("name"), Column.text("kind"), Column.text("type"), Column.text("value")),
         rows,

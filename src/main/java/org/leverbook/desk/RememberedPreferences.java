@@ -26,8 +26,7 @@ public final class RememberedPreferences {
     try {
       if (Files.isRegularFile(file)) {
         Preferences.choose(
-            Preferences.ofLines(
-                new String(Files.readAllBytes(file), StandardCharsets.UTF_8)));
+            Preferences.ofLines(new String(Files.readAllBytes(file), StandardCharsets.UTF_8)));
       }
     } catch (IOException e) {
       // As usual, then: a shell must start whatever lies in its folder.

@@ -15,7 +15,8 @@ import org.leverbook.data.Version;
 final class ScriptText {
 
   private static final String HEAD = "// Leverbook ";
-  private static final String HEAD_END = ": what worked in a session, in order. Runs again as it is.";
+  private static final String HEAD_END =
+      ": what worked in a session, in order. Runs again as it is.";
 
   /** Texts are looked over, so that what stands in quotes stays. */
   private static final Pattern HIDDEN =
@@ -69,7 +70,8 @@ final class ScriptText {
       String code = piece.text();
       if (piece.result().filter(used::contains).isPresent()) {
         String own = piece.result().get().replace("$", "result");
-        code = "var " + own + " = " + piece.code().strip().replaceAll(";$", "") + ";\n" + own + "\n";
+        code =
+            "var " + own + " = " + piece.code().strip().replaceAll(";$", "") + ";\n" + own + "\n";
       }
       text.append(HIDDEN.matcher(code).replaceAll(ScriptText::named));
     }

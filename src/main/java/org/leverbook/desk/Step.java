@@ -41,8 +41,7 @@ enum Step {
   private static boolean otherBuild(Sight sight) {
     return sight.gave(
         Person.class,
-        one ->
-            sight.had(Person.class, other -> !other.equals(one) && other.sex() == one.sex()));
+        one -> sight.had(Person.class, other -> !other.equals(one) && other.sex() == one.sex()));
   }
 
   private static boolean onPad(Position position) {

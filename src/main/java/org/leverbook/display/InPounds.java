@@ -41,8 +41,14 @@ final class InPounds {
    */
   private static final Pattern AMOUNT =
       Pattern.compile(
-          "(?<![\\w.])(?:(" + NUMBER + ")( to |–)|between (" + NUMBER + ") and )?"
-              + "(" + NUMBER + ")( ?)(kg|cm|mm|m)(?![\\w·/²³^*])");
+          "(?<![\\w.])(?:("
+              + NUMBER
+              + ")( to |–)|between ("
+              + NUMBER
+              + ") and )?"
+              + "("
+              + NUMBER
+              + ")( ?)(kg|cm|mm|m)(?![\\w·/²³^*])");
 
   private InPounds() {}
 
@@ -70,7 +76,9 @@ final class InPounds {
   private static String number(String told, double factor) {
     BigDecimal value = new BigDecimal(told.replace(",", ""));
     int places = Math.max(1, value.scale());
-    return value.multiply(BigDecimal.valueOf(factor)).setScale(places, RoundingMode.HALF_EVEN)
+    return value
+        .multiply(BigDecimal.valueOf(factor))
+        .setScale(places, RoundingMode.HALF_EVEN)
         .toPlainString();
   }
 }

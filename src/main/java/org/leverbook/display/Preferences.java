@@ -37,8 +37,7 @@ public record Preferences(Measure measure, int furtherDigits, Theme theme, boole
   }
 
   /** What holds until something else is chosen. */
-  public static final Preferences USUAL =
-      new Preferences(Measure.KILOGRAMS, 0, Theme.DARK, true);
+  public static final Preferences USUAL = new Preferences(Measure.KILOGRAMS, 0, Theme.DARK, true);
 
   private static final int MOST_DIGITS = 6;
 
@@ -137,8 +136,15 @@ public record Preferences(Measure measure, int furtherDigits, Theme theme, boole
    * @return a line for each part: name, equals sign, value
    */
   public String lines() {
-    return "measure = " + word(measure) + "\ndigits = " + furtherDigits + "\ntheme = " + word(theme)
-        + "\npictures = " + (pictures ? "on" : "off") + "\n";
+    return "measure = "
+        + word(measure)
+        + "\ndigits = "
+        + furtherDigits
+        + "\ntheme = "
+        + word(theme)
+        + "\npictures = "
+        + (pictures ? "on" : "off")
+        + "\n";
   }
 
   /**

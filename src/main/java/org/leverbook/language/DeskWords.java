@@ -63,8 +63,8 @@ public abstract sealed class DeskWords extends ArticleWords permits Vocabulary {
   }
 
   /**
-   * Ready code, as in {@code example("hinge")}. In the shell it stands at the prompt then, and Enter
-   * runs it; elsewhere it is printed.
+   * Ready code, as in {@code example("hinge")}. In the shell it stands at the prompt then, and
+   * Enter runs it; elsewhere it is printed.
    *
    * @param name a name from {@code examples()}
    * @return the code
@@ -121,9 +121,9 @@ public abstract sealed class DeskWords extends ArticleWords permits Vocabulary {
   }
 
   /**
-   * Saves what worked, in order, as in {@code save("lesson.jsh")}: a script, or a notebook where the
-   * name ends in {@code .ipynb}. What failed, was taken back or was about the session itself is left
-   * out, so that the file runs again with the same results.
+   * Saves what worked, in order, as in {@code save("lesson.jsh")}: a script, or a notebook where
+   * the name ends in {@code .ipynb}. What failed, was taken back or was about the session itself is
+   * left out, so that the file runs again with the same results.
    *
    * @param name a file name that ends in {@code .jsh} or {@code .ipynb}
    * @return what was written
@@ -134,8 +134,8 @@ public abstract sealed class DeskWords extends ArticleWords permits Vocabulary {
   }
 
   /**
-   * Runs a script in this session, or the code of a notebook, as in {@code load("lesson.jsh")}. What
-   * it declares is there for the next statement.
+   * Runs a script in this session, or the code of a notebook, as in {@code load("lesson.jsh")}.
+   * What it declares is there for the next statement.
    *
    * @param name a file name that ends in {@code .jsh} or {@code .ipynb}; looked for where files are
    *     saved, then in the working folder
@@ -175,9 +175,9 @@ public abstract sealed class DeskWords extends ArticleWords permits Vocabulary {
   }
 
   /**
-   * The guided first lesson in ten steps, as in {@code lesson()}. It looks at what you type, and goes
-   * on when it does what the step asks for; {@code lesson().hint()} helps, {@code lesson().leave()}
-   * ends it.
+   * The guided first lesson in ten steps, as in {@code lesson()}. It looks at what you type, and
+   * goes on when it does what the step asks for; {@code lesson().hint()} helps, {@code
+   * lesson().leave()} ends it.
    *
    * @return the step where it stands
    */

@@ -66,7 +66,9 @@ public record Example(String name, String about, String code, boolean offered) i
                       + "\". "
                       + (near.isEmpty()
                           ? "examples() lists them."
-                          : "Nearest: " + String.join(", ", near) + "; examples() lists them all."));
+                          : "Nearest: "
+                              + String.join(", ", near)
+                              + "; examples() lists them all."));
             });
   }
 

@@ -47,7 +47,8 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
     for (Theme theme : Theme.all()) {
       text.append(String.format(Locale.ROOT, "  %-9s %s\n", theme.key(), theme.about()));
     }
-    text.append("help(\"hinge\") tells of a word or a term, help(pull) of a value. lesson() leads\n");
+    text.append(
+        "help(\"hinge\") tells of a word or a term, help(pull) of a value. lesson() leads\n");
     text.append("through ten steps, examples() has ready code, quit() leaves.\n");
     return new Help(text.append(Caution.TEXT).toString());
   }
@@ -67,7 +68,11 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
                 () -> {
                   List<String> keys = Theme.all().stream().map(Theme::key).toList();
                   return new Refused(
-                      "There is no theme \"" + key + "\"; there are " + String.join(", ", keys) + ".");
+                      "There is no theme \""
+                          + key
+                          + "\"; there are "
+                          + String.join(", ", keys)
+                          + ".");
                 });
     return new Help(theme.words() + Caution.TEXT);
   }

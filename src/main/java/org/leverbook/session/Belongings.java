@@ -80,9 +80,7 @@ final class Belongings {
   /** Numbers and truth values come in a new box each time they are read. */
   private static boolean changed(Object before, Object after) {
     boolean boxed = after instanceof Number || after instanceof Boolean;
-    return boxed || after instanceof Character
-        ? !Objects.equals(before, after)
-        : before != after;
+    return boxed || after instanceof Character ? !Objects.equals(before, after) : before != after;
   }
 
   private void note(SnippetEvent event) {
@@ -177,9 +175,7 @@ final class Belongings {
         (isBack(one.key(), one.before().get(), one.value()) ? back : lost).add(name);
       }
     }
-    change
-        .assigned()
-        .forEach((key, value) -> (set(now.get(key), value) ? back : lost).add(key));
+    change.assigned().forEach((key, value) -> (set(now.get(key), value) ? back : lost).add(key));
     return new TakenBack(gone, back, lost);
   }
 

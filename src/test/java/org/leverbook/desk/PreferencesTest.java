@@ -29,8 +29,7 @@ class PreferencesTest {
       assertThat(typed.fails("pull.hipHeight(cm(20)).start()"))
           .startsWith("A hip height of 7.9 in would put");
       // 1 in = 2.54 cm.
-      double shown =
-          Double.parseDouble(typed.answer("pull.start().moments().cell(0, \"arm\")"));
+      double shown = Double.parseDouble(typed.answer("pull.start().moments().cell(0, \"arm\")"));
       typed.works("preferences().kilograms()");
       assertThat(typed.answer("pull.start().moments().cell(0, \"arm\")")).isEqualTo("" + shown);
       assertThat(typed.answer("pull.start().moments()")).contains("arm (cm)");

@@ -28,7 +28,10 @@ class ReadyCodeTest {
         String code = typed.answer("example(\"" + name + "\")");
         assertThat(code).startsWith("// ");
         typed.desk.reset();
-        assertThat(typed.works(code)).as(name).isNotEmpty().allSatisfy(value -> assertThat(value).isNotBlank());
+        assertThat(typed.works(code))
+            .as(name)
+            .isNotEmpty()
+            .allSatisfy(value -> assertThat(value).isNotBlank());
       }
     } finally {
       OutputFolder.choose(Path.of(""));
@@ -40,14 +43,14 @@ class ReadyCodeTest {
     try (Typed typed = new Typed()) {
       typed.desk.welcomeOffers(true);
       assertThat(typed.answer("example(\"plates\")"))
-          .isEqualTo("plates: a bar counted as in the gym. It stands at the prompt: Enter runs it.");
+          .isEqualTo(
+              "plates: a bar counted as in the gym. It stands at the prompt: Enter runs it.");
       String code = typed.desk.takeOffered().orElseThrow();
       assertThat(Arrays.asList(code.split("\n")))
           .containsExactly("loadedBar(kg(20), kg(20), kg(10))", "barbell(lb(225))");
       assertThat(typed.desk.takeOffered()).isEmpty();
       assertThat(typed.fails("example(\"hinges\")"))
-          .isEqualTo(
-              "There is no example \"hinges\". Nearest: hinge; examples() lists them all.");
+          .isEqualTo("There is no example \"hinges\". Nearest: hinge; examples() lists them all.");
     }
   }
 }

@@ -45,7 +45,8 @@ class SaveTest {
     String name = typed.desk.lastResult().orElseThrow();
     String moment = typed.answer(name + ".moment(HIP)");
     typed.fails("var a = 1; nothing(); var b = 2;");
-    assertThat(typed.answer("save(\"lesson.jsh\")")).isEqualTo("saved " + folder.resolve("lesson.jsh"));
+    assertThat(typed.answer("save(\"lesson.jsh\")"))
+        .isEqualTo("saved " + folder.resolve("lesson.jsh"));
 
     String result = name.replace("$", "result");
     assertThat(Files.readString(folder.resolve("lesson.jsh")))
@@ -64,7 +65,8 @@ class SaveTest {
                 + ".moment(HIP)\n\n"
                 + "var a = 1;\n");
     try (Typed other = new Typed()) {
-      List<String> again = other.works("load(\"lesson.jsh\")\npull.holding(barbell(kg(100))).start().moment(HIP)");
+      List<String> again =
+          other.works("load(\"lesson.jsh\")\npull.holding(barbell(kg(100))).start().moment(HIP)");
       assertThat(again)
           .contains(moment)
           .contains("lesson.jsh ran: 6 statements, and made lifter, pull, " + result + ", a.");

@@ -84,7 +84,8 @@ class UndoTest {
     OutputFolder.choose(folder);
     try {
       typed.works("var saved = kg(85);\nmine().save(\"mine.csv\")");
-      assertThat(typed.answer("undo()")).endsWith("saved is gone.\nFiles that it wrote stay: mine.csv.");
+      assertThat(typed.answer("undo()"))
+          .endsWith("saved is gone.\nFiles that it wrote stay: mine.csv.");
     } finally {
       OutputFolder.choose(Path.of(""));
     }

@@ -141,7 +141,8 @@ class WordsTest {
                 + "    see also: moment, effective arm, line of force");
     assertThat(Vocabulary.help("RIR").text()).startsWith("repetitions in reserve (also: RIR, ");
     // A word that is a term as well tells both.
-    assertThat(Vocabulary.help("band").text()).contains("band(at(", "The term: band (also: elastic band)");
+    assertThat(Vocabulary.help("band").text())
+        .contains("band(at(", "The term: band (also: elastic band)");
     assertThatThrownBy(() -> Vocabulary.help("mment arm"))
         .hasMessage(
             "There is no word or term \"mment arm\" to explain. Nearest: moment arm. help() tells"
