@@ -2,8 +2,12 @@ package org.leverbook.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.leverbook.display.Display;
 import org.leverbook.display.Preferences;
 
@@ -72,6 +76,31 @@ class PreferencesTest {
               terminal colours:   for a dark background   .dark() .light() .plain()
               terminal pictures:  shown   .withPictures() .withoutPictures()
               Only what is shown changes: values, saved files and pictures stay in SI units. Forces and moments are shown in N and N·m always.""");
+    }
+  }
+
+  @Test
+  void a_shell_remembers_them_in_its_file_and_starts_as_usual_where_the_file_is_no_good(
+      @TempDir Path folder) throws IOException {
+    Path file = folder.resolve("preferences");
+    try {
+      RememberedPreferences.in(file);
+      assertThat(Preferences.current()).isEqualTo(Preferences.USUAL);
+      Preferences light = Preferences.USUAL.with(Preferences.Theme.LIGHT);
+      Preferences.choose(light);
+      Preferences.onChoice(null);
+      Preferences.choose(Preferences.USUAL);
+      RememberedPreferences.in(file);
+      assertThat(Preferences.current()).isEqualTo(light);
+
+      Files.write(file, new byte[] {(byte) 0xff, 0, 10});
+      RememberedPreferences.in(file);
+      assertThat(Preferences.current()).isEqualTo(Preferences.USUAL);
+      RememberedPreferences.in(folder);
+      Preferences.choose(light);
+      assertThat(Preferences.current()).isEqualTo(light);
+    } finally {
+      Preferences.onChoice(null);
     }
   }
 
