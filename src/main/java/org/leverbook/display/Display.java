@@ -1,6 +1,7 @@
 package org.leverbook.display;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.ServiceLoader;
 
 /** Finds how any value shows itself. */
@@ -23,6 +24,47 @@ public final class Display {
    * @return how it shows itself; never throws, whatever {@code toString} does
    */
   public static Shown of(Object value) {
+    Shown shown = asMade(value);
+    boolean pounds = Preferences.current().measure() == Preferences.Measure.POUNDS;
+    // A picture is drawn in its own units; what it says beside itself must not differ from it.
+    return pounds && !(shown instanceof Picture) ? new ShownInPounds(shown) : shown;
+  }
+
+  /**
+   * A sentence in the units that its reader prefers.
+   *
+   * @param sentence with masses in kilograms and lengths in centimetres or metres
+   * @return the same, or in pounds and inches
+   */
+  public static String sentence(String sentence) {
+    return Preferences.current().measure() == Preferences.Measure.POUNDS
+        ? InPounds.text(sentence)
+        : sentence;
+  }
+
+  private record ShownInPounds(Shown made) implements Shown {
+    @Override
+    public String text() {
+      return InPounds.text(made.text());
+    }
+
+    @Override
+    public Optional<String> html() {
+      return made.html();
+    }
+
+    @Override
+    public Optional<String> svg() {
+      return made.svg();
+    }
+
+    @Override
+    public Optional<byte[]> png() {
+      return made.png();
+    }
+  }
+
+  private static Shown asMade(Object value) {
     if (value instanceof Shown shown) {
       return shown;
     }

@@ -12,7 +12,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -23,6 +25,7 @@ import org.leverbook.quantity.Refused;
 public final class OutputFolder {
 
   private static volatile Path folder = Path.of("");
+  private static volatile Consumer<Path> watcher = file -> {};
 
   private OutputFolder() {}
 
@@ -33,6 +36,18 @@ public final class OutputFolder {
    */
   public static void choose(Path chosen) {
     folder = chosen;
+  }
+
+  /**
+   * Hears of every file that is written from here on, in place of whoever did before.
+   *
+   * @param next takes the place of each; null for nobody
+   * @return who heard before, to be put back
+   */
+  public static synchronized Consumer<Path> watch(Consumer<Path> next) {
+    Consumer<Path> before = watcher;
+    watcher = Objects.requireNonNullElse(next, file -> {});
+    return before;
   }
 
   /**
@@ -111,6 +126,7 @@ public final class OutputFolder {
         filling.fill(out);
       }
       moveInto(target, draft);
+      watcher.accept(target);
       return target;
     } catch (IOException e) {
       discard(draft);

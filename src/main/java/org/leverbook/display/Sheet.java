@@ -104,6 +104,10 @@ public record Sheet(
 
   @Override
   public String text() {
+    return forReader().plain();
+  }
+
+  private String plain() {
     List<List<String>> cells = new ArrayList<>();
     cells.add(columns.stream().map(Column::heading).toList());
     rows.forEach(row -> cells.add(shown(row)));
@@ -129,6 +133,10 @@ public record Sheet(
 
   @Override
   public Optional<String> html() {
+    return Optional.of(forReader().markup());
+  }
+
+  private String markup() {
     StringBuilder html = new StringBuilder("<table><caption>");
     html.append(escaped(title)).append("</caption><thead><tr>");
     columns.forEach(c -> html.append("<th>").append(escaped(c.heading())).append("</th>"));
@@ -140,7 +148,16 @@ public record Sheet(
     }
     html.append("</tbody></table>");
     notes.forEach(note -> html.append("<p>").append(escaped(note)).append("</p>"));
-    return Optional.of(html.toString());
+    return html.toString();
+  }
+
+  /** The table as its reader prefers it. */
+  private Sheet forReader() {
+    Preferences chosen = Preferences.current();
+    if (chosen.measure() == Preferences.Measure.KILOGRAMS && chosen.furtherDigits() == 0) {
+      return this;
+    }
+    return ReaderSheet.of(this, chosen);
   }
 
   /**

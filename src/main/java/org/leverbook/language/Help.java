@@ -1,20 +1,19 @@
 package org.leverbook.language;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.leverbook.body.Person;
 import org.leverbook.body.Sex;
+import org.leverbook.data.Nearest;
 import org.leverbook.display.Caution;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Shown;
@@ -33,25 +32,49 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
 
   private static final Set<String> UNTOLD = Set.of("toString", "hashCode", "equals", "text");
 
+  private static final String FIRST_LINE =
+      "hinge(person(MALE, kg(85), cm(178))).holding(barbell(kg(140))).start()";
+
   /** A text alone. */
   Help(String text) {
     this(text, Optional.empty());
   }
 
-  /** The words by theme. */
+  /** What there is, on one screen. */
   static Help overview() {
-    StringBuilder text = new StringBuilder("Everything is Java; these words are there already.\n");
-    String theme = "";
-    for (WordList.Entry entry : WordList.entries()) {
-      if (!entry.theme().equals(theme)) {
-        theme = entry.theme();
-        text.append('\n').append(theme).append('\n');
-      }
-      text.append("  ").append(String.join(" ", entry.words())).append(": ");
-      text.append(entry.meaning()).append("\n      ").append(entry.example()).append('\n');
+    StringBuilder text = new StringBuilder("Everything is Java. Type a line, press Enter:\n  ");
+    text.append(FIRST_LINE).append("\nThe words by theme; words(\"loads\") lists those of one:\n");
+    for (Theme theme : Theme.all()) {
+      text.append(String.format(Locale.ROOT, "  %-9s %s\n", theme.key(), theme.about()));
     }
-    text.append("\nhelp(pull), or any other value, lists what can be asked of it.\n");
+    text.append(
+        "help(\"hinge\") tells of a word or a term, help(pull) of a value. lesson() leads\n");
+    text.append("through ten steps, examples() has ready code, quit() leaves.\n");
     return new Help(text.append(Caution.TEXT).toString());
+  }
+
+  /** All words by theme. */
+  static Help words() {
+    String all = Theme.all().stream().map(Theme::words).collect(Collectors.joining("\n"));
+    return new Help(
+        "Everything is Java; these words are there already.\n\n" + all + "\n" + Caution.TEXT);
+  }
+
+  /** The words of one theme. */
+  static Help words(String key) {
+    Theme theme =
+        Theme.find(key)
+            .orElseThrow(
+                () -> {
+                  List<String> keys = Theme.all().stream().map(Theme::key).toList();
+                  return new Refused(
+                      "There is no theme \""
+                          + key
+                          + "\"; there are "
+                          + String.join(", ", keys)
+                          + ".");
+                });
+    return new Help(theme.words() + Caution.TEXT);
   }
 
   /** A word in quotes, or what can be asked of a value. */
@@ -89,16 +112,24 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
   }
 
   private static Help ofWord(String asked) {
-    String word = asked.replaceFirst("\\(.*", "");
+    String word = asked.replaceFirst("\\(.*", "").strip();
     if (word.equals("columns")) {
-      return new Help(page("columns.txt"));
+      return new Help(Entries.text("columns.txt") + "\n" + Caution.TEXT);
     }
     List<WordList.Entry> about =
         WordList.entries().stream().filter(e -> e.words().contains(word)).toList();
-    if (about.isEmpty()) {
-      throw new Refused(
-          "There is no word \"" + word + "\" to explain. help() lists the words there are.");
+    Optional<Glossary.Term> term = Glossary.find(word);
+    if (!about.isEmpty()) {
+      return ofWord(word, about, term);
     }
+    if (term.isPresent()) {
+      return new Help(term.get().text());
+    }
+    return Theme.find(word).map(theme -> words(theme.key())).orElseThrow(() -> unknown(word));
+  }
+
+  private static Help ofWord(
+      String word, List<WordList.Entry> about, Optional<Glossary.Term> term) {
     StringBuilder text = new StringBuilder();
     for (WordList.Entry entry : about) {
       text.append(word).append(": ").append(entry.meaning());
@@ -106,20 +137,27 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
     }
     Arrays.stream(Vocabulary.class.getMethods())
         .filter(m -> m.getName().equals(word) && Modifier.isStatic(m.getModifiers()))
-        .forEach(m -> text.append(signature(m)).append('\n'));
+        .map(Help::signature)
+        .sorted()
+        .forEach(signature -> text.append(signature).append('\n'));
+    term.ifPresent(known -> text.append("The term: ").append(known.text()).append('\n'));
+    Example.find(word)
+        .ifPresent(e -> text.append("Ready code: example(\"").append(e.name()).append("\")\n"));
     Optional<Help> lift = liftOf(word).map(Help::ofLift);
     lift.ifPresent(page -> text.append('\n').append(page.text()));
     return new Help(text.toString().stripTrailing(), lift.flatMap(Help::picture));
   }
 
-  /** A page that is there as a whole. */
-  private static String page(String name) {
-    try (InputStream page = Help.class.getResourceAsStream(name)) {
-      String text = new String(page.readAllBytes(), StandardCharsets.UTF_8);
-      return text + "\n" + Caution.TEXT;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private static Refused unknown(String word) {
+    Set<String> known = new TreeSet<>(Glossary.names());
+    WordList.entries().forEach(entry -> known.addAll(entry.words()));
+    List<String> near = Nearest.of(word, known);
+    return new Refused(
+        "There is no word or term \""
+            + word
+            + "\" to explain. "
+            + (near.isEmpty() ? "" : "Nearest: " + String.join(", ", near) + ". ")
+            + "help() tells what there is, glossary() lists the terms.");
   }
 
   private static Help ofValue(Object value) {

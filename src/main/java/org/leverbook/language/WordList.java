@@ -1,9 +1,5 @@
 package org.leverbook.language;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,22 +21,14 @@ final class WordList {
   static List<Entry> entries() {
     List<Entry> entries = new ArrayList<>();
     String theme = "";
-    for (String line : text().lines().toList()) {
+    for (String line : Entries.lines("words.txt")) {
       if (line.startsWith("[")) {
         theme = line.substring(1, line.length() - 1);
-      } else if (!line.isBlank() && !line.startsWith("#")) {
+      } else {
         String[] cells = line.split(" \\| ", 3);
         entries.add(new Entry(theme, List.of(cells[0].split(", ")), cells[1], cells[2]));
       }
     }
     return entries;
-  }
-
-  private static String text() {
-    try (InputStream in = WordList.class.getResourceAsStream("words.txt")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

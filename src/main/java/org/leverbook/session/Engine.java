@@ -1,5 +1,6 @@
 package org.leverbook.session;
 
+import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.concurrent.ExecutionException;
@@ -35,6 +36,7 @@ final class Engine extends DirectExecutionControl {
   private Throwable failure;
   private boolean started;
   private boolean ended;
+  private Field field;
 
   /**
    * An engine.
@@ -154,6 +156,28 @@ final class Engine extends DirectExecutionControl {
         Thread.currentThread().interrupt();
       }
     }
+  }
+
+  /** Keeps where the value is; the JDK's engines would turn it into a text. */
+  @Override
+  public String varValue(String className, String varName) throws InternalException {
+    try {
+      field = findClass(className).getDeclaredField(varName);
+      // The field is public, its class is not.
+      field.setAccessible(true);
+      return "";
+    } catch (ReflectiveOperationException e) {
+      throw new InternalException(e.toString());
+    }
+  }
+
+  void clearField() {
+    field = null;
+  }
+
+  /** Where the variable's value is that was asked for last. */
+  Field field() {
+    return field;
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.leverbook.session;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,10 +38,10 @@ final class Results {
     }
   }
 
-  /** A unit was evaluated to this variable; the oldest results make room. */
-  void add(VarSnippet variable) {
+  /** A unit was evaluated to this variable; the oldest results make room. Gives a result's name. */
+  Optional<String> add(VarSnippet variable) {
     if (variable.subKind() != SubKind.TEMP_VAR_EXPRESSION_SUBKIND) {
-      return;
+      return Optional.empty();
     }
     recent.addLast(variable);
     while (recent.size() > KEPT) {
@@ -50,5 +51,6 @@ final class Results {
         origins.remove(oldest.id());
       }
     }
+    return Optional.of(variable.name());
   }
 }

@@ -55,12 +55,60 @@ public final class Session implements AutoCloseable {
    * @return what came of it
    */
   public Evaluation evaluate(String text, Consumer<Value> each) {
+    return evaluate(text, 0, each::accept);
+  }
+
+  /**
+   * Evaluates a text from a place on.
+   *
+   * @param text any number of statements, expressions and declarations
+   * @param from where to begin, in UTF-16 units; lines are counted from the text's beginning
+   * @param course sees each piece as it takes effect
+   * @return what came of it
+   */
+  public Evaluation evaluate(String text, int from, Course course) {
     turn.lock();
     try {
-      return bench.evaluate(text, each);
+      return bench.evaluate(text, within(text, from), course);
     } finally {
       turn.unlock();
     }
+  }
+
+  /**
+   * What the user declared and what it holds, in the order in which it was declared first. May be
+   * asked while a text is evaluated.
+   *
+   * @return variables, methods, classes and imports
+   */
+  public List<Belonging> belongings() {
+    return bench.belongings();
+  }
+
+  /**
+   * Takes back what a piece changed: what it declared goes, what was there before comes back with
+   * its value. Pieces are taken back last one first.
+   *
+   * @param change what the piece changed
+   * @return what is gone, back or lost
+   */
+  public TakenBack takeBack(Change change) {
+    turn.lock();
+    try {
+      return bench.takeBack(change);
+    } finally {
+      turn.unlock();
+    }
+  }
+
+  /**
+   * Whether a thread runs code of this session.
+   *
+   * @param thread any
+   * @return true for the threads of the user's code and those that it started
+   */
+  public boolean runs(Thread thread) {
+    return bench.runs(thread);
   }
 
   /**

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
-import java.util.function.Consumer;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet.SubKind;
 import jdk.jshell.SnippetEvent;
@@ -19,6 +18,7 @@ final class Workbench {
   private static final String KEPT = "Stopped; what was done until then is kept.";
 
   private final ReentrantLock compiling;
+  private final SnippetLoader loader = new SnippetLoader();
   private final Engine engine;
   private final JShell shell;
   private final Splitter splitter;
@@ -26,64 +26,89 @@ final class Workbench {
   private final Origins origins = new Origins();
   private final Results results;
   private final Findings findings;
+  private final Belongings belongings;
+  private Change change = Change.NONE;
+  private Optional<String> result = Optional.empty();
 
   Workbench(Preamble preamble, ReentrantLock compiling) {
     this.compiling = compiling;
-    this.engine = new Engine(new SnippetLoader(), compiling);
+    this.engine = new Engine(loader, compiling);
     this.shell = JShell.builder().executionEngine(new EngineProvider(engine), Map.of()).build();
     this.splitter = new Splitter(shell.sourceCodeAnalysis());
     this.assistance = new Assistance(shell.sourceCodeAnalysis(), splitter);
     this.results = new Results(shell, origins);
     this.findings = new Findings(shell, engine, origins, assistance, preamble);
-    Evaluation start = evaluate(preamble.source(), value -> {});
+    this.belongings = new Belongings(shell, engine);
+    Evaluation start = evaluate(preamble.source(), 0, value -> {});
     if (!start.ok()) {
       throw new IllegalStateException(
           "preamble: " + start.problem().map(p -> p.text("")).orElse(start.status().toString()));
     }
+    belongings.forget();
   }
 
-  /** See {@link Session#evaluate(String, Consumer)}; one at a time. */
-  Evaluation evaluate(String text, Consumer<Value> each) {
-    SourceText source = new SourceText(text);
-    List<String> notes = new ArrayList<>();
-    Optional<Value> last = Optional.empty();
-    int done = 0;
-    int from = 0;
+  /** See {@link Session#evaluate(String, int, Course)}; one at a time. */
+  Evaluation evaluate(String text, int begin, Course course) {
+    change = Change.NONE;
+    Evaluation evaluation;
     engine.begin();
     try {
-      while (true) {
-        int at = from;
-        Unit unit = compiled(() -> splitter.next(source, at));
-        if (unit.kind() == Unit.Kind.NOTHING) {
-          if (engine.stopAsked()) {
-            notes.add(KEPT);
-          }
-          return new Evaluation(Evaluation.Status.OK, last, Optional.empty(), notes, done);
-        }
-        Outcome outcome = outcome(source, unit);
-        notes.addAll(outcome.notes());
-        if (outcome.problem().isPresent()) {
-          return ended(outcome, notes, done);
-        }
-        done++;
-        last = outcome.value();
-        try {
-          last.ifPresent(each);
-        } catch (Stopped e) {
-          // Showing a value runs the user's toString, which can be stopped like any code.
-          return ended(findings.stopped(source, unit), notes, done);
-        }
-        from = unit.end();
-        if (engine.stopAsked() && hasMore(source, from)) {
-          return ended(findings.stopped(source, unit), notes, done);
-        }
-        if (Leaving.isAsked()) {
-          return new Evaluation(Evaluation.Status.OK, last, Optional.empty(), notes, done);
-        }
-      }
+      evaluation = pieces(new SourceText(text), begin, course);
     } finally {
       engine.end();
     }
+    if (!evaluation.ok()) {
+      // The line that failed declared an empty variable all the same: what was there stays.
+      takeBack(change.declarationsOnly());
+    }
+    return evaluation;
+  }
+
+  private Evaluation pieces(SourceText source, int begin, Course course) {
+    List<String> notes = new ArrayList<>();
+    Optional<Value> last = Optional.empty();
+    int done = 0;
+    int from = begin;
+    while (true) {
+      int at = from;
+      Unit unit = compiled(() -> splitter.next(source, at));
+      if (unit.kind() == Unit.Kind.NOTHING) {
+        if (engine.stopAsked()) {
+          notes.add(KEPT);
+        }
+        return new Evaluation(Evaluation.Status.OK, last, Optional.empty(), notes, done);
+      }
+      Outcome outcome = outcome(source, unit);
+      notes.addAll(outcome.notes());
+      if (outcome.problem().isPresent()) {
+        return ended(outcome, notes, done);
+      }
+      done++;
+      last = outcome.value();
+      try {
+        last.ifPresent(course::value);
+      } catch (Stopped e) {
+        // Showing a value runs the user's toString, which can be stopped like any code.
+        return ended(findings.stopped(source, unit), notes, done);
+      }
+      course.done(piece(source, unit, from));
+      from = unit.end();
+      if (engine.stopAsked() && hasMore(source, from)) {
+        return ended(findings.stopped(source, unit), notes, done);
+      }
+      if (Leaving.isAsked() || course.pauses()) {
+        return new Evaluation(Evaluation.Status.OK, last, Optional.empty(), notes, done);
+      }
+    }
+  }
+
+  /** Hands over what the unit changed: it has taken effect, and is not to be taken back. */
+  private Piece piece(SourceText source, Unit unit, int from) {
+    String text = source.text().substring(from, unit.end());
+    int line = source.lineAt(unit.start());
+    Piece piece = new Piece(text, unit.code(), line, unit.end(), result, change);
+    change = Change.NONE;
+    return piece;
   }
 
   private static Evaluation ended(Outcome outcome, List<String> notes, int done) {
@@ -102,8 +127,10 @@ final class Workbench {
       return findings.stopped(source, unit);
     }
     engine.clear();
+    result = Optional.empty();
     compiling.lock();
     try {
+      Belongings.Before before = belongings.before();
       results.noteUse(unit.code());
       List<SnippetEvent> events = shell.eval(unit.code());
       for (SnippetEvent event : events) {
@@ -114,9 +141,10 @@ final class Workbench {
       Outcome outcome = findings.of(events, source, unit);
       for (SnippetEvent event : events) {
         if (event.snippet() instanceof VarSnippet variable && event.causeSnippet() == null) {
-          results.add(variable);
+          results.add(variable).ifPresent(name -> result = Optional.of(name));
         }
       }
+      change = belongings.noted(events, before);
       return outcome;
     } finally {
       engine.clear();
@@ -146,6 +174,27 @@ final class Workbench {
 
   Assistance assistance() {
     return assistance;
+  }
+
+  List<Belonging> belongings() {
+    return belongings.told();
+  }
+
+  boolean runs(Thread thread) {
+    return thread.getContextClassLoader() == loader;
+  }
+
+  /** See {@link Session#takeBack}. A change of an earlier life of the session has nothing left. */
+  TakenBack takeBack(Change one) {
+    if (one.owner() != belongings) {
+      return new TakenBack(List.of(), List.of(), List.of());
+    }
+    engine.begin();
+    try {
+      return compiled(() -> belongings.takeBack(one));
+    } finally {
+      engine.end();
+    }
   }
 
   boolean stop() {

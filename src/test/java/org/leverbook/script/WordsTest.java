@@ -1,6 +1,7 @@
 package org.leverbook.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -11,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.leverbook.desk.Desk;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.language.Help;
 import org.leverbook.language.Imports;
@@ -18,6 +20,7 @@ import org.leverbook.language.Vocabulary;
 import org.leverbook.session.Evaluation;
 import org.leverbook.session.Preamble;
 import org.leverbook.session.Session;
+import org.leverbook.session.Value;
 
 /** The help texts know every word, and their examples work. */
 class WordsTest {
@@ -31,9 +34,9 @@ class WordsTest {
           .collect(Collectors.toCollection(TreeSet::new));
 
   @Test
-  void help_lists_every_word_and_no_other() {
+  void words_lists_every_word_and_no_other() {
     Set<String> listed =
-        Vocabulary.help()
+        Vocabulary.words()
             .text()
             .lines()
             .filter(line -> line.matches(" {2}\\S.*"))
@@ -47,16 +50,16 @@ class WordsTest {
   void every_example_of_the_help_text_works_in_its_order(@TempDir Path folder) {
     OutputFolder.choose(folder);
     List<String> examples =
-        Vocabulary.help()
+        Vocabulary.words()
             .text()
             .lines()
             .filter(line -> line.matches(" {6}\\S.*"))
             .map(String::strip)
             .filter(line -> !line.equals("quit()"))
             .toList();
-    try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
+    try (Desk desk = Desk.open()) {
       for (String example : examples) {
-        Evaluation evaluation = session.evaluate(example);
+        Evaluation evaluation = desk.evaluate(example, Value::text);
         assertThat(evaluation.problem()).as(example).isEmpty();
       }
     } finally {
@@ -101,7 +104,66 @@ class WordsTest {
   void help_about_an_unknown_word_is_refused_with_where_to_look() {
     try (Session session = Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class)))) {
       assertThat(session.evaluate("help(\"deadlyft\")").problem().get().message())
-          .isEqualTo("There is no word \"deadlyft\" to explain. help() lists the words there are.");
+          .isEqualTo(
+              "There is no word or term \"deadlyft\" to explain. Nearest: deadlift. help() tells"
+                  + " what there is, glossary() lists the terms.");
     }
+  }
+
+  @Test
+  void help_fits_a_screen_and_leads_to_every_word_by_its_theme() {
+    List<String> help = Vocabulary.help().text().lines().toList();
+    // 80 columns and 24 lines, one of them for the next prompt; the caution takes two.
+    assertThat(help).hasSizeLessThanOrEqualTo(22);
+    assertThat(help.subList(0, help.size() - 1)).allSatisfy(l -> assertThat(l).hasSizeLessThan(81));
+    String all = Vocabulary.words().text();
+    String byTheme =
+        help.stream()
+            .filter(line -> line.matches(" {2}[a-z]+ .*") && !line.contains("("))
+            .map(line -> Vocabulary.words(line.strip().split(" ")[0]).text())
+            .collect(Collectors.joining("\n"));
+    assertThat(all.lines().filter(line -> line.startsWith("  ")))
+        .allSatisfy(line -> assertThat(byTheme).contains(line));
+  }
+
+  @Test
+  void a_theme_that_is_not_there_is_refused_with_those_that_are() {
+    assertThatThrownBy(() -> Vocabulary.words("cooking"))
+        .hasMessageStartingWith("There is no theme \"cooking\"; there are people, loads, lifts, ");
+  }
+
+  @Test
+  void help_knows_the_terms_of_the_trade_also_in_other_spellings() {
+    assertThat(Vocabulary.help("Moment-Arms").text())
+        .isEqualTo(
+            "moment arm (also: lever arm, arm): The perpendicular distance from the joint to the"
+                + " line of force. Twice the arm is twice the moment, with the same weight.\n"
+                + "    see also: moment, effective arm, line of force");
+    assertThat(Vocabulary.help("RIR").text()).startsWith("repetitions in reserve (also: RIR, ");
+    // A word that is a term as well tells both.
+    assertThat(Vocabulary.help("band").text())
+        .contains("band(at(", "The term: band (also: elastic band)");
+    assertThatThrownBy(() -> Vocabulary.help("mment arm"))
+        .hasMessage(
+            "There is no word or term \"mment arm\" to explain. Nearest: moment arm. help() tells"
+                + " what there is, glossary() lists the terms.");
+  }
+
+  @Test
+  void every_term_is_explained_in_whole_sentences_and_leads_to_terms_that_exist() {
+    var terms = Vocabulary.glossary().terms();
+    assertThat(terms).hasSizeGreaterThan(80);
+    assertThat(terms)
+        .allSatisfy(
+            term -> {
+              assertThat(term.meaning()).matches("[A-Z].*\\.");
+              assertThat(term.see())
+                  .as(term.name())
+                  .isNotEmpty()
+                  .doesNotContain(term.name())
+                  .allSatisfy(other -> assertThat(Vocabulary.help(other).text()).isNotBlank());
+            });
+    assertThat(Vocabulary.glossary().text().lines())
+        .allSatisfy(line -> assertThat(line).hasSizeLessThan(81));
   }
 }
