@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
+import org.leverbook.article.Reproduction;
 import org.leverbook.display.Display;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.language.Doorways;
@@ -82,6 +83,7 @@ public final class Desk implements AutoCloseable {
       requests.clear();
       List<Object> values = new ArrayList<>();
       Consumer<Path> before = OutputFolder.watch(entry.files()::add);
+      var toldBefore = Reproduction.toldBy(() -> Optional.of(script()));
       Evaluation evaluation;
       try {
         evaluation =
@@ -92,6 +94,7 @@ public final class Desk implements AutoCloseable {
                   each.accept(value);
                 });
       } finally {
+        Reproduction.toldBy(toldBefore);
         OutputFolder.watch(before);
       }
       entry.ended(evaluation.status());

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +17,7 @@ import org.leverbook.display.Sheet;
 import org.leverbook.display.Shown;
 import org.leverbook.language.Doorway;
 import org.leverbook.language.Lesson;
+import org.leverbook.notebook.Notebook;
 import org.leverbook.quantity.Refused;
 import org.leverbook.session.Evaluation;
 import org.leverbook.session.Problem;
@@ -142,14 +142,22 @@ final class DeskDoorway implements Doorway {
   @Override
   public Saved save(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
-    if (!lower.endsWith(".jsh")) {
+    boolean notebook = lower.endsWith(".ipynb");
+    if (!notebook && !lower.endsWith(".jsh")) {
       throw new Refused(
-          "A session is saved as a script, whose name ends in .jsh: \"" + name + "\" does not.");
+          "A session is saved as a script, whose name ends in .jsh, or as a notebook, in .ipynb: \""
+              + name
+              + "\" does not.");
     }
-    if (ScriptText.cells(logbook.entries()).isEmpty()) {
+    List<String> cells = ScriptText.cells(logbook.entries());
+    if (cells.isEmpty()) {
       throw new Refused("Nothing has worked yet that could be saved in " + name + ".");
     }
     aside();
+    if (notebook) {
+      Path file = Path.of(name).getFileName();
+      return Notebook.of(cells, String.valueOf(file).replaceFirst("\\.[^.]*$", "")).save(name);
+    }
     return new Saved(List.of(OutputFolder.write(name, desk.script())));
   }
 
@@ -191,10 +199,5 @@ final class DeskDoorway implements Doorway {
   @Override
   public Lesson lesson() {
     return guide.page();
-  }
-
-  /** The texts of all that stands, for a notebook. */
-  List<String> cells() {
-    return new ArrayList<>(ScriptText.cells(logbook.entries()));
   }
 }

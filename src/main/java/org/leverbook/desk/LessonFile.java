@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.leverbook.display.OutputFolder;
+import org.leverbook.notebook.Notebook;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -36,7 +37,17 @@ record LessonFile(String name, Path path, String text) {
               + path.toAbsolutePath().normalize().getParent()
               + ". Check the name, or give the whole path.");
     }
-    return new LessonFile(name, path.toAbsolutePath().normalize(), script(name, path));
+    String text = lower.endsWith(".ipynb") ? notebook(name, path) : script(name, path);
+    return new LessonFile(name, path.toAbsolutePath().normalize(), text);
+  }
+
+  private static String notebook(String name, Path path) {
+    Notebook notebook = Notebook.read(path);
+    String language = notebook.language().orElse("java");
+    if (!language.equalsIgnoreCase("java")) {
+      throw new Refused(name + " is a notebook in " + language + "; here only Java can be run.");
+    }
+    return String.join("\n\n", notebook.codeCells());
   }
 
   private static String script(String name, Path path) {

@@ -106,6 +106,37 @@ class SaveTest {
   }
 
   @Test
+  void a_session_is_kept_as_a_notebook_too_and_its_code_comes_back() throws IOException {
+    typed.works("var mass = kg(85);\nmine()");
+    typed.works("mass.multiply(2)");
+    typed.works("save(\"night.ipynb\")");
+    assertThat(Files.readString(folder.resolve("night.ipynb")))
+        .contains("\"nbformat\": 4", "# night", "var mass = kg(85);", "mass.multiply(2)")
+        .doesNotContain("mine()");
+    try (Typed other = new Typed()) {
+      assertThat(other.works("load(\"night.ipynb\")"))
+          .containsExactly("170 kg", "night.ipynb ran: 2 statements, and made mass.");
+    }
+    String foreign =
+        Files.readString(folder.resolve("night.ipynb")).replace("\"java\"", "\"python\"");
+    Files.writeString(folder.resolve("foreign.ipynb"), foreign);
+    assertThat(typed.fails("load(\"foreign.ipynb\")"))
+        .isEqualTo("foreign.ipynb is a notebook in python; here only Java can be run.");
+    assertThat(typed.fails("save(\"lesson.txt\")"))
+        .isEqualTo(
+            "A session is saved as a script, whose name ends in .jsh, or as a notebook, in .ipynb:"
+                + " \"lesson.txt\" does not.");
+  }
+
+  @Test
+  void an_article_made_in_the_session_tells_its_code() {
+    typed.works("var mass = kg(85);");
+    typed.works("var page = article(\"A page\").text(\"One sentence.\");");
+    typed.works("page.save(\"page.md\")");
+    assertThat(folder.resolve("page.md")).content().contains("var mass = kg(85);");
+  }
+
+  @Test
   void the_last_failure_can_be_looked_into() {
     assertThat(typed.answer("trace()")).isEqualTo("Nothing has failed so far.");
     assertThat(typed.answer("original()")).isEqualTo("Nothing has failed so far.");
