@@ -63,7 +63,9 @@ public final class Desk implements AutoCloseable {
    * @return the desk, ready
    */
   public static Desk open() {
-    Desk desk = new Desk(Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class))));
+    Preamble known =
+        new Preamble(Imports.SOURCE, List.of(Vocabulary.class), List.of(new QuotedTexts()));
+    Desk desk = new Desk(Session.open(known));
     Doorways.open(desk.doorway);
     return desk;
   }

@@ -35,7 +35,7 @@ final class Workbench {
     this.engine = new Engine(loader, compiling);
     this.shell = JShell.builder().executionEngine(new EngineProvider(engine), Map.of()).build();
     this.splitter = new Splitter(shell.sourceCodeAnalysis());
-    this.assistance = new Assistance(shell.sourceCodeAnalysis(), splitter);
+    this.assistance = new Assistance(shell, loader, splitter, preamble);
     this.results = new Results(shell, origins);
     this.findings = new Findings(shell, engine, origins, assistance, preamble);
     this.belongings = new Belongings(shell, engine);
