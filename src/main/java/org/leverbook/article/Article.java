@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.leverbook.display.Caution;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Saved;
@@ -323,25 +322,13 @@ public final class Article implements Shown {
   /** Every text that may refer to a figure or table. */
   List<Prose> texts() {
     List<Prose> texts = new ArrayList<>(methods);
-    for (Part part : parts) {
-      if (part instanceof Part.Text text) {
-        texts.add(text.prose());
-      } else if (part instanceof Part.Quote quote) {
-        texts.add(quote.prose());
-      } else if (part instanceof Part.Note note) {
-        texts.add(note.prose());
-      } else if (part instanceof Part.Tabled tabled) {
-        texts.add(tabled.caption());
-      } else if (part instanceof Part.Pictured pictured) {
-        texts.add(pictured.caption());
-      }
-    }
+    parts.forEach(part -> part.prose().ifPresent(texts::add));
     return texts;
   }
 
   @Override
   public String text() {
-    return Outline.of(this) + "\n" + Caution.TEXT;
+    return Outline.of(this);
   }
 
   @Override

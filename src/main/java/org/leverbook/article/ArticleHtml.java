@@ -65,14 +65,14 @@ final class ArticleHtml {
 
   private void part(Part part) {
     if (part instanceof Part.Text text) {
-      html.append(prose(text.prose()));
+      html.append(prose(text.words()));
     } else if (part instanceof Part.Heading heading) {
       html.append("<h2>").append(escaped(heading.words())).append("</h2>\n");
     } else if (part instanceof Part.Quote quote) {
-      html.append("<blockquote>\n").append(prose(quote.prose()));
+      html.append("<blockquote>\n").append(prose(quote.words()));
       html.append("<p>— ").append(escaped(quote.who())).append("</p>\n</blockquote>\n");
     } else if (part instanceof Part.Note note) {
-      html.append("<aside>\n").append(prose(note.prose())).append("</aside>\n");
+      html.append("<aside>\n").append(prose(note.words())).append("</aside>\n");
     } else if (part instanceof Part.Tabled tabled) {
       table(tabled);
     } else if (part instanceof Part.Pictured pictured) {

@@ -58,13 +58,13 @@ final class ArticleMarkdown {
 
   private void part(Part part, String stem) {
     if (part instanceof Part.Text text) {
-      block(prose(text.prose()));
+      block(prose(text.words()));
     } else if (part instanceof Part.Heading heading) {
       block("## " + literal(heading.words()));
     } else if (part instanceof Part.Quote quote) {
-      block(quoted(prose(quote.prose()) + "\n\n— " + literal(quote.who())));
+      block(quoted(prose(quote.words()) + "\n\n— " + literal(quote.who())));
     } else if (part instanceof Part.Note note) {
-      block(quoted(prose(note.prose())));
+      block(quoted(prose(note.words())));
     } else if (part instanceof Part.Tabled tabled) {
       caption(part, tabled.caption());
       block(SheetMarkdown.of(tabled.sheet()));

@@ -3,6 +3,7 @@ package org.leverbook.article;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.leverbook.display.Caution;
 
 /** An article in a dozen lines, for a terminal: what it holds, and what is still open. */
 final class Outline {
@@ -23,6 +24,7 @@ final class Outline {
     Back back = article.back();
     back.untracedSentence().ifPresent(s -> lines.add(s + " Name it by .using(…)."));
     lines.add("save(\"article\") writes article.html and article.md");
+    lines.add(Caution.TEXT);
     return String.join("\n", lines);
   }
 

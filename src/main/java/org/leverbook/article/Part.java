@@ -1,17 +1,35 @@
 package org.leverbook.article;
 
+import java.util.Optional;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Sheet;
 
 /** What an article consists of, one piece after another. */
 sealed interface Part {
 
+  /** Its text or caption, which may refer to figures and tables; empty where it has none. */
+  default Optional<Prose> prose() {
+    if (this instanceof Text text) {
+      return Optional.of(text.words());
+    }
+    if (this instanceof Quote quote) {
+      return Optional.of(quote.words());
+    }
+    if (this instanceof Note note) {
+      return Optional.of(note.words());
+    }
+    if (this instanceof Tabled tabled) {
+      return Optional.of(tabled.caption());
+    }
+    return this instanceof Pictured pictured ? Optional.of(pictured.caption()) : Optional.empty();
+  }
+
   /**
    * Paragraphs.
    *
-   * @param prose Markdown
+   * @param words Markdown
    */
-  record Text(Prose prose) implements Part {}
+  record Text(Prose words) implements Part {}
 
   /**
    * A heading.
@@ -23,17 +41,17 @@ sealed interface Part {
   /**
    * What somebody said.
    *
-   * @param prose Markdown
+   * @param words Markdown
    * @param who said it; empty where nobody is named
    */
-  record Quote(Prose prose, String who) implements Part {}
+  record Quote(Prose words, String who) implements Part {}
 
   /**
    * A remark beside the text.
    *
-   * @param prose Markdown
+   * @param words Markdown
    */
-  record Note(Prose prose) implements Part {}
+  record Note(Prose words) implements Part {}
 
   /**
    * A table with its caption.
