@@ -57,7 +57,7 @@ class ConversationTest {
     terminal = new LineDisciplineTerminal("test", "xterm", screen, StandardCharsets.UTF_8);
     terminal.setSize(size);
     Supplier<Desk> desk = Shell.startBehind();
-    shell = new Thread(new Conversation(terminal, desk, environment)::run, "shell under test");
+    shell = new Thread(new Conversation(terminal, desk, environment, () -> Looks.USUAL)::run, "shell under test");
     shell.start();
     await("lever> ");
   }

@@ -1,0 +1,180 @@
+package org.leverbook.terminal;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import org.jline.keymap.KeyMap;
+import org.jline.reader.Candidate;
+import org.jline.reader.LineReader;
+import org.jline.reader.Reference;
+import org.jline.reader.Widget;
+import org.jline.reader.impl.LineReaderImpl;
+import org.jline.terminal.Terminal;
+import org.jline.utils.AttributedString;
+import org.jline.utils.AttributedStringBuilder;
+import org.jline.utils.InfoCmp.Capability;
+import org.leverbook.session.CallHint;
+
+/**
+ * The line editor with what Java needs: a hint below the line, a pasted sentence that goes on with a
+ * dot, and two keys that tell more.
+ */
+final class LineEditor extends LineReaderImpl {
+
+  /** Below this height a hint would push the typed line out of sight. */
+  private static final int FEWEST_ROWS = 6;
+
+  private static final int MOST_HINTS = 4;
+
+  /** How long a pasted line may keep the one before waiting, in milliseconds. */
+  private static final long PASTED = 5;
+
+  private final JavaInput input;
+  private final Hints hints;
+  private final HintLines lines;
+  private boolean hintsShown = true;
+
+  /**
+   * An editor.
+   *
+   * @param terminal where lines are typed
+   * @param input what is known of a text
+   * @param palette the colours
+   * @param session finds what a call takes; may take its time
+   */
+  LineEditor(
+      Terminal terminal,
+      JavaInput input,
+      Palette palette,
+      BiFunction<String, Integer, Optional<CallHint>> session) {
+    super(terminal, "leverbook", null);
+    this.input = input;
+    this.hints = new Hints(session, this::showAgain);
+    this.lines = new HintLines(palette);
+    setParser(input);
+    setCompleter(input);
+    if (palette.isDumb()) {
+      hintsShown = false;
+      option(Option.BRACKETED_PASTE, false);
+    }
+  }
+
+  Hints hints() {
+    return hints;
+  }
+
+  /**
+   * Binds keys to something to read, which then stands above the line.
+   *
+   * @param name of the binding
+   * @param text gives what to read for the typed text and the cursor
+   * @param keys the keys, as they arrive
+   */
+  void tells(String name, BiFunction<String, Integer, String> text, String... keys) {
+    Widget widget =
+        () -> {
+          printAbove(text.apply(buf.toString(), buf.cursor()));
+          return true;
+        };
+    getWidgets().put(name, widget);
+    for (String map : List.of(EMACS, VIINS)) {
+      for (String key : keys) {
+        getKeyMaps().get(map).bind(new Reference(name), key);
+      }
+    }
+  }
+
+  /** What a function key sends here, or else what it usually sends. */
+  String key(Capability capability, String usual) {
+    String sent = KeyMap.key(terminal, capability);
+    return sent == null ? usual : sent;
+  }
+
+  @Override
+  public AttributedString getDisplayedBufferWithPrompts(List<AttributedString> prompts) {
+    AttributedString full = super.getDisplayedBufferWithPrompts(prompts);
+    if (!hintsShown || !reading) {
+      return full;
+    }
+    Optional<CallHint> hint = hints.at(buf.upToCursor());
+    // A menu, a search or a question has the place below the line before any hint.
+    boolean room = post == null && size.getRows() >= FEWEST_ROWS;
+    if (!room || hint.isEmpty()) {
+      return full;
+    }
+    int most = Math.min(MOST_HINTS, size.getRows() / FEWEST_ROWS);
+    AttributedStringBuilder with = new AttributedStringBuilder().append(full);
+    for (AttributedString line : lines.of(hint.get(), size.getColumns(), most)) {
+      with.append("\n").append(line);
+    }
+    return with.toAttributedString();
+  }
+
+  private void showAgain() {
+    lock.lock();
+    try {
+      if (reading) {
+        redisplay();
+      }
+    } catch (IllegalStateException e) {
+      // The window was closed while the hint was looked for.
+      return;
+    } finally {
+      lock.unlock();
+    }
+  }
+
+  /**
+   * A line end that more text follows at once, beginning with a dot or a blank, was pasted: the
+   * sentence may go on, so it is not evaluated yet.
+   */
+  @Override
+  protected boolean acceptLine() {
+    String text = buf.toString();
+    if (!text.isBlank() && isGoneOnWith(peekCharacter(PASTED)) && input.isFinished(text)) {
+      buf.cursor(buf.length());
+      buf.write("\n");
+      return true;
+    }
+    return super.acceptLine();
+  }
+
+  private static boolean isGoneOnWith(int next) {
+    return next == '.' || next == ' ' || next == '\t';
+  }
+
+  /** A paste is one edit, whatever lines and stray control characters it brings. */
+  @Override
+  public boolean beginPaste() {
+    String pasted = doReadStringUntil(BRACKETED_PASTE_END);
+    buf.write(Pasted.cleaned(pasted.substring(0, pasted.length() - BRACKETED_PASTE_END.length())));
+    return true;
+  }
+
+  /** The session says what fits best: its order stays. */
+  @Override
+  protected Comparator<Candidate> getCandidateComparator(boolean caseInsensitive, String word) {
+    return Comparator.comparingInt(Candidate::sort);
+  }
+
+  /** Sets what is the same in every conversation. */
+  LineEditor usual(int remembered, Supplier<AttributedString> continuation) {
+    variable(LineReader.SECONDARY_PROMPT_PATTERN, continuation.get().toAnsi(terminal));
+    variable(LineReader.HISTORY_SIZE, remembered);
+    // Cutting the file down could lose what another shell writes meanwhile: see HistoryFile.
+    variable(LineReader.HISTORY_FILE_SIZE, Integer.MAX_VALUE);
+    variable(LineReader.FEATURES_MAX_BUFFER_SIZE, 20_000);
+    // Both brackets are marked as long as the cursor is there: no need to jump.
+    variable(LineReader.BLINK_MATCHING_PAREN, 0);
+    // In Java an exclamation mark says "not".
+    option(Option.DISABLE_EVENT_EXPANSION, true);
+    // Blanks in a quoted text matter, and a line may begin with them.
+    option(Option.HISTORY_REDUCE_BLANKS, false);
+    option(Option.HISTORY_IGNORE_SPACE, false);
+    // Each line is in the file before it is evaluated.
+    option(Option.HISTORY_INCREMENTAL, true);
+    return this;
+  }
+}
