@@ -5,6 +5,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -31,6 +32,9 @@ final class Conversation {
   /** Given back when memory runs out, so that there is room to let go of what fills it. */
   private static final int RESERVE = 24_000_000;
 
+  /** So many may take minutes, each being compiled on its own. */
+  private static final int MANY_LINES = 500;
+
   private final Terminal terminal;
   private final Supplier<Desk> desk;
   private final Palette palette;
@@ -38,6 +42,7 @@ final class Conversation {
   private final Voice voice;
   private final Editing editing;
   private final Continued continued = new Continued();
+  private volatile Desk running;
   private byte[] reserve = new byte[RESERVE];
 
   /**
@@ -76,6 +81,8 @@ final class Conversation {
     PrintStream err = System.err;
     PrintStream onPaper = new PrintStream(paper, true, terminal.encoding());
     LineEditor editor = editing.editor();
+    // While a line is typed the editor handles the key itself; at all other times it is for us.
+    Terminal.SignalHandler before = terminal.handle(Signal.INT, signal -> interrupt());
     try {
       System.setOut(onPaper);
       System.setErr(onPaper);
@@ -85,6 +92,7 @@ final class Conversation {
     } finally {
       System.setOut(out);
       System.setErr(err);
+      terminal.handle(Signal.INT, before);
       editor.hints().close();
       desk.get().close();
     }
@@ -134,7 +142,7 @@ final class Conversation {
       }
     }
     Desk ready = desk.get();
-    Terminal.SignalHandler before = terminal.handle(Signal.INT, signal -> interrupt(ready));
+    running = ready;
     Progress.Listener listened = Progress.listen(new ProgressBar(paper));
     Stage.Audience watched = Stage.watch(audience());
     try {
@@ -142,14 +150,22 @@ final class Conversation {
     } catch (OutOfMemoryError e) {
       outOfMemory();
     } finally {
+      running = null;
       Stage.watch(watched);
       Progress.listen(listened);
-      terminal.handle(Signal.INT, before);
       paper.freshLine();
     }
   }
 
   private void evaluate(Desk ready, String text) {
+    long lines = text.lines().count();
+    if (lines >= MANY_LINES) {
+      voice.aside(
+          String.format(
+              Locale.ROOT,
+              "%,d lines; Ctrl-C stops them, and keeps what was done until then.",
+              lines));
+    }
     Evaluation evaluation = ready.evaluate(text, this::say);
     paper.freshLine();
     evaluation.notes().forEach(voice::note);
@@ -197,11 +213,14 @@ final class Conversation {
     };
   }
 
-  private void interrupt(Desk running) {
-    // The terminal has shown ^C: the answer begins on a line of its own.
-    paper.smudged();
-    paper.freshLine();
-    running.session().stop();
+  private void interrupt() {
+    Desk now = running;
+    if (now != null) {
+      // The terminal has shown ^C: the answer begins on a line of its own.
+      paper.smudged();
+      paper.freshLine();
+      now.session().stop();
+    }
   }
 
   private String fitted(String text) {

@@ -148,8 +148,7 @@ final class LineEditor extends LineReaderImpl {
   /** A paste is one edit, whatever lines and stray control characters it brings. */
   @Override
   public boolean beginPaste() {
-    String pasted = doReadStringUntil(BRACKETED_PASTE_END);
-    buf.write(Pasted.cleaned(pasted.substring(0, pasted.length() - BRACKETED_PASTE_END.length())));
+    buf.write(Pasted.cleaned(doReadStringUntil(BRACKETED_PASTE_END)));
     return true;
   }
 
