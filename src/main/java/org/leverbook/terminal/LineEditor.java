@@ -11,9 +11,11 @@ import org.jline.reader.LineReader;
 import org.jline.reader.Reference;
 import org.jline.reader.Widget;
 import org.jline.reader.impl.LineReaderImpl;
+import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.utils.AttributedString;
 import org.jline.utils.AttributedStringBuilder;
+import org.jline.utils.Display;
 import org.jline.utils.InfoCmp.Capability;
 import org.leverbook.session.CallHint;
 
@@ -124,6 +126,54 @@ final class LineEditor extends LineReaderImpl {
     } finally {
       lock.unlock();
     }
+  }
+
+  /**
+   * After a change of size the line is drawn anew from its first row. Terminals break their rows
+   * anew as well, and some push the first of them out of sight, so what stood before is no guide.
+   */
+  @Override
+  protected void handleSignal(Terminal.Signal signal) {
+    if (signal != Terminal.Signal.WINCH || !hintsShown) {
+      super.handleSignal(signal);
+      return;
+    }
+    lock.lock();
+    try {
+      Size now = terminal.getBufferSize();
+      if (now.equals(size)) {
+        return;
+      }
+      for (int i = rowsToCursor(now.getColumns()); i > 1; i--) {
+        terminal.puts(Capability.cursor_up);
+      }
+      terminal.puts(Capability.carriage_return);
+      terminal.puts(Capability.clr_eos);
+      size = now;
+      display = new Display(terminal, false);
+      display.resize(now);
+      redisplay();
+    } catch (IllegalStateException e) {
+      // The window was closed while it changed.
+      return;
+    } finally {
+      lock.unlock();
+    }
+  }
+
+  private int rowsToCursor(int columns) {
+    int rows = 0;
+    AttributedString continuation = AttributedString.fromAnsi(continuation());
+    for (String line : buf.upToCursor().split("\n", -1)) {
+      int before = rows == 0 ? prompt.columnLength() : continuation.columnLength();
+      int width = before + new AttributedString(line).columnLength();
+      rows += Math.max(1, (width + columns - 1) / Math.max(1, columns));
+    }
+    return rows;
+  }
+
+  private String continuation() {
+    return String.valueOf(getVariable(LineReader.SECONDARY_PROMPT_PATTERN));
   }
 
   /**

@@ -29,6 +29,10 @@ final class VirtualScreen {
     terminal = made.terminal();
   }
 
+  LineDisciplineTerminal terminal() {
+    return terminal;
+  }
+
   /** Starts a shell on it, and waits for its prompt. */
   VirtualScreen talk(Map<String, String> environment, Supplier<Looks> looks) {
     Supplier<Desk> desk = Shell.startBehind();
@@ -60,13 +64,6 @@ final class VirtualScreen {
         .mapToObj(row -> text(cells(), row).stripTrailing())
         .collect(Collectors.joining("\n"))
         .stripTrailing();
-  }
-
-  /** The row of the cursor. */
-  int cursorRow() {
-    int[] cursor = new int[2];
-    screen.dump(new long[screen.getColumns() * screen.getRows()], cursor);
-    return cursor[1];
   }
 
   private long[] cells() {
