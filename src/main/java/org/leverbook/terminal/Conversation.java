@@ -7,9 +7,12 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jline.reader.EndOfFileException;
+import org.jline.reader.MaskingCallback;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
@@ -38,11 +41,13 @@ final class Conversation {
   private final Terminal terminal;
   private final Supplier<Desk> desk;
   private final Palette palette;
+  private final Function<Desk, Optional<String>> offered;
   private final Paper paper;
   private final Voice voice;
   private final Editing editing;
   private final Continued continued = new Continued();
   private volatile Desk running;
+  private Desk opened;
   private byte[] reserve = new byte[RESERVE];
 
   /**
@@ -52,12 +57,15 @@ final class Conversation {
    * @param desk gives the session with its words, once it is ready
    * @param environment the environment variables
    * @param looks how it is to look, asked again each time
+   * @param offered code that a word offered for the next input
    */
   Conversation(
       Terminal terminal,
       Supplier<Desk> desk,
       Map<String, String> environment,
-      Supplier<Looks> looks) {
+      Supplier<Looks> looks,
+      Function<Desk, Optional<String>> offered) {
+    this.offered = offered;
     this.terminal = terminal;
     this.desk = desk;
     this.palette = new Palette(terminal, environment, looks);
@@ -101,7 +109,7 @@ final class Conversation {
   private void talk(LineEditor editor) {
     while (!Leaving.isAsked()) {
       try {
-        answer(editor.readLine(editing.prompt()));
+        answer(editor.readLine(editing.prompt(), null, (MaskingCallback) null, begun()));
       } catch (UserInterruptException e) {
         // Ctrl-C at the prompt clears what was typed.
         continue;
@@ -116,6 +124,11 @@ final class Conversation {
         break;
       }
     }
+  }
+
+  /** What stands behind the prompt already, ready for Enter; null for nothing. */
+  private String begun() {
+    return opened == null ? null : offered.apply(opened).orElse(null);
   }
 
   private boolean isOpen() {
@@ -143,6 +156,7 @@ final class Conversation {
     }
     Desk ready = desk.get();
     running = ready;
+    opened = ready;
     Progress.Listener listened = Progress.listen(new ProgressBar(paper));
     Stage.Audience watched = Stage.watch(audience());
     try {

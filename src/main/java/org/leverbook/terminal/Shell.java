@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -34,7 +35,9 @@ public final class Shell {
     Supplier<Desk> desk = startBehind();
     try (Terminal terminal = terminalOrNull()) {
       if (terminal != null) {
-        new Conversation(terminal, desk, System.getenv(), () -> Looks.USUAL).run();
+        new Conversation(
+                terminal, desk, System.getenv(), () -> Looks.USUAL, open -> Optional.empty())
+            .run();
         return 0;
       }
     } catch (IOException e) {

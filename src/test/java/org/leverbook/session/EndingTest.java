@@ -73,4 +73,15 @@ class EndingTest {
         .startsWith("There is not enough memory for this");
     assertThat(session.evaluate("kept + 1").value()).contains(new Value(42, 1));
   }
+
+  @Test
+  void a_statement_too_long_to_be_compiled_is_told_and_never_passed_over() {
+    session.evaluate("int[] sum = {0};");
+
+    Evaluation evaluation = session.evaluate("{\n" + "sum[0] += 1;\n".repeat(9_000) + "}");
+
+    assertThat(evaluation.status()).isEqualTo(Evaluation.Status.FAILED);
+    assertThat(evaluation.problem().get().original()).contains("code too large");
+    assertThat(session.evaluate("sum[0]").value()).contains(new Value(0, 1));
+  }
 }

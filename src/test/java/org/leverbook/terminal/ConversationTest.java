@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jline.terminal.Size;
@@ -57,7 +58,10 @@ class ConversationTest {
     terminal = new LineDisciplineTerminal("test", "xterm", screen, StandardCharsets.UTF_8);
     terminal.setSize(size);
     Supplier<Desk> desk = Shell.startBehind();
-    shell = new Thread(new Conversation(terminal, desk, environment, () -> Looks.USUAL)::run, "shell under test");
+    Conversation conversation =
+        new Conversation(
+            terminal, desk, environment, () -> Looks.USUAL, open -> Optional.empty());
+    shell = new Thread(conversation::run, "shell under test");
     shell.start();
     await("lever> ");
   }

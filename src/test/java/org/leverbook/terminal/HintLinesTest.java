@@ -30,7 +30,7 @@ class HintLinesTest {
   private static String marked(AttributedString line) {
     StringBuilder marked = new StringBuilder();
     for (int i = 0; i < line.length(); i++) {
-      boolean underlined = (line.styleAt(i).getStyle() & 4) != 0;
+      boolean underlined = line.styleAt(i).toAnsi().matches("(.*;)?4(;.*)?");
       marked.append(underlined ? line.charAt(i) : "");
     }
     return marked.toString();

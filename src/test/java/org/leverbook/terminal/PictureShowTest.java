@@ -8,17 +8,35 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.imageio.ImageIO;
 import org.jline.terminal.Size;
 import org.jline.terminal.impl.LineDisciplineTerminal;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.leverbook.display.Shown;
 
 /** What a terminal gets to see of a picture. */
 class PictureShowTest {
+
+  /** The log of a terminal type unknown here, which these tests do not need. */
+  private static final Logger LOG = Logger.getLogger("org.jline");
+
+  @BeforeAll
+  static void quiet() {
+    LOG.setLevel(Level.OFF);
+  }
+
+  @AfterAll
+  static void asBefore() {
+    LOG.setLevel(null);
+  }
 
   private static final Shown PICTURE =
       new Shown() {
@@ -69,7 +87,7 @@ class PictureShowTest {
 
   @Test
   void inside_another_terminal_and_in_one_that_cannot_draw_there_is_a_sketch() throws IOException {
-    for (Map<String, String> environment : java.util.List.of(Map.<String, String>of(), Map.of("TMUX", "x"))) {
+    for (Map<String, String> environment : List.of(Map.<String, String>of(), Map.of("TMUX", "x"))) {
       String type = environment.isEmpty() ? "xterm-256color" : "mlterm";
       String sketch =
           shown(type, StandardCharsets.UTF_8, environment, () -> Looks.USUAL).orElseThrow();

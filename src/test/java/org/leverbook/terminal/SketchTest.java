@@ -35,8 +35,7 @@ class SketchTest {
     assertThat(lines).hasSize(10);
     for (int row = 0; row < 10; row++) {
       // A cell is half as wide as high: two more columns a row.
-      assertThat(lines.get(row).strip()).as(lines + "").hasSize(2).matches("[⠁-⣿]{2}");
-      assertThat(lines.get(row).indexOf(lines.get(row).strip())).isEqualTo(2 * row);
+      assertThat(lines.get(row).substring(2 * row)).as(lines + "").matches("[⠁-⣿]{2,3}");
     }
   }
 

@@ -233,6 +233,15 @@ class TypingTest {
   }
 
   @Test
+  void offered_code_stands_behind_the_next_prompt_ready_for_enter() {
+    screen.offer("20 + 3");
+    screen.type("1 + 1\r");
+    screen.await("\n2\nlever> 20 + 3");
+    screen.type("00\r");
+    screen.await("\n320\nlever>");
+  }
+
+  @Test
   void system_exit_is_refused_and_the_shell_goes_on() {
     screen.type("System.exit(0)\r");
     screen.await("so it was not done");
