@@ -62,8 +62,7 @@ class TerminalIT {
     // The shell behind it tells how the program ended.
     String line =
         "cd '%s' && TERM=%s '%s' %s -Dleverbook.home='%s' -jar '%s'; echo left with $?; sleep 100"
-            .formatted(
-                folder, term, java, String.join(" ", options), folder.resolve("home"), JAR);
+            .formatted(folder, term, java, String.join(" ", options), folder.resolve("home"), JAR);
     tmux("-u", "new-session", "-d", "-x", "80", "-y", "24", line);
     await("lever>");
   }
@@ -111,8 +110,7 @@ class TerminalIT {
     type("0");
     await("+ 10000");
     assertThat(screen())
-        .isEqualTo(
-            "lever> \"anExampleLongEnoughToNeedTwoRow\nsWhenNarrow\".length() + 10000");
+        .isEqualTo("lever> \"anExampleLongEnoughToNeedTwoRow\nsWhenNarrow\".length() + 10000");
     tmux("resize-window", "-x", "100", "-y", "30");
     await("lever> \"anExampleLongEnoughToNeedTwoRowsWhenNarrow\".length() + 10000");
     type("Enter");
@@ -126,10 +124,14 @@ class TerminalIT {
   void a_picture_is_sketched_with_its_numbers_and_its_files_are_named() throws Exception {
     open("tmux-256color");
     tmux("resize-window", "-x", "100", "-y", "40");
-    type("hinge(person(MALE, kg(85), cm(178))).holding(barbell(kg(140))).start().picture()", "Enter");
+    type(
+        "hinge(person(MALE, kg(85), cm(178))).holding(barbell(kg(140))).start().picture()",
+        "Enter");
     await("saved picture-1.svg, picture-1.png");
 
-    assertThat(screen()).contains("low back (L5/S1)", "N·m", "line of force: bar").containsPattern("[⠁-⣿]{3}");
+    assertThat(screen())
+        .contains("low back (L5/S1)", "N·m", "line of force: bar")
+        .containsPattern("[⠁-⣿]{3}");
   }
 
   @Test
@@ -151,7 +153,14 @@ class TerminalIT {
     Path history = folder.resolve("home").resolve("history");
     Process other =
         new ProcessBuilder(
-                "tmux", "-S", socket + "", "split-window", "-d", "-P", "-F", "#{pane_id}",
+                "tmux",
+                "-S",
+                socket + "",
+                "split-window",
+                "-d",
+                "-P",
+                "-F",
+                "#{pane_id}",
                 "java -Dleverbook.home='%s' -jar '%s'".formatted(folder.resolve("home"), JAR))
             .start();
     String pane = new String(other.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();

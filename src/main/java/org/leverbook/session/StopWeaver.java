@@ -111,7 +111,8 @@ final class StopWeaver {
         String name, String descriptor, Handle bootstrap, Object... arguments) {
       Object[] kept = arguments.clone();
       for (int i = 0; i < kept.length; i++) {
-        if (kept[i] instanceof Handle handle && Ending.isMeant(handle.getOwner(), handle.getName())) {
+        if (kept[i] instanceof Handle handle
+            && Ending.isMeant(handle.getOwner(), handle.getName())) {
           kept[i] = Ending.refusal(handle);
         }
       }

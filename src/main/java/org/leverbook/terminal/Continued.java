@@ -6,8 +6,8 @@ import org.leverbook.session.Evaluation;
 import org.leverbook.session.Value;
 
 /**
- * A line that begins with a dot goes on with the sentence before, as it does in a script: typed at a
- * prompt of its own, it is put behind that sentence, and both are evaluated as one.
+ * A line that begins with a dot goes on with the sentence before, as it does in a script: typed at
+ * a prompt of its own, it is put behind that sentence, and both are evaluated as one.
  */
 final class Continued {
 

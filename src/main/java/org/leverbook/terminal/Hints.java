@@ -75,7 +75,10 @@ final class Hints implements AutoCloseable {
 
   /** Whether what was answered is about this call, at an earlier or later parameter. */
   private boolean isIn(Call call) {
-    return JavaTokens.of(answered).callAtEnd().map(known -> known.open() == call.open()).orElse(false);
+    return JavaTokens.of(answered)
+        .callAtEnd()
+        .map(known -> known.open() == call.open())
+        .orElse(false);
   }
 
   private void ask(String key) {

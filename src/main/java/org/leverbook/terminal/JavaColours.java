@@ -1,6 +1,5 @@
 package org.leverbook.terminal;
 
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jline.reader.Highlighter;

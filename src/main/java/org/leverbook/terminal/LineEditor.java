@@ -1,10 +1,12 @@
 package org.leverbook.terminal;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jline.keymap.KeyMap;
 import org.jline.reader.Candidate;
 import org.jline.reader.LineReader;
@@ -20,8 +22,8 @@ import org.jline.utils.InfoCmp.Capability;
 import org.leverbook.session.CallHint;
 
 /**
- * The line editor with what Java needs: a hint below the line, a pasted sentence that goes on with a
- * dot, and two keys that tell more.
+ * The line editor with what Java needs: a hint below the line, a pasted sentence that goes on with
+ * a dot, and two keys that tell more.
  */
 final class LineEditor extends LineReaderImpl {
 
@@ -36,6 +38,7 @@ final class LineEditor extends LineReaderImpl {
   private final JavaInput input;
   private final Hints hints;
   private final HintLines lines;
+  private List<Candidate> listed = List.of();
   private boolean hintsShown = true;
 
   /**
@@ -202,6 +205,35 @@ final class LineEditor extends LineReaderImpl {
     return true;
   }
 
+  /** A list that is longer than the window is cut, and says so; a second Tab goes through all. */
+  @Override
+  protected boolean doList(
+      List<Candidate> possible,
+      String completed,
+      boolean runLoop,
+      BiFunction<CharSequence, Boolean, CharSequence> escaper,
+      boolean forSuggestion) {
+    int room = size.getRows() - rowsToCursor(size.getColumns()) - 1;
+    listed = possible;
+    List<Candidate> shown =
+        runLoop ? CandidateList.fitting(possible, size.getColumns(), room) : possible;
+    return super.doList(shown, completed, runLoop, escaper, forSuggestion);
+  }
+
+  /** The menu scrolls, so what the list had no room for is in it. */
+  @Override
+  protected boolean doMenu(
+      List<Candidate> original,
+      String completed,
+      BiFunction<CharSequence, Boolean, CharSequence> escaper) {
+    boolean cut = original.stream().anyMatch(CandidateList::isCount);
+    List<Candidate> all =
+        listed.stream()
+            .filter(c -> c.value().startsWith(completed))
+            .collect(Collectors.toCollection(ArrayList::new));
+    return super.doMenu(cut ? all : original, completed, escaper);
+  }
+
   /** The session says what fits best: its order stays. */
   @Override
   protected Comparator<Candidate> getCandidateComparator(boolean caseInsensitive, String word) {
@@ -214,6 +246,8 @@ final class LineEditor extends LineReaderImpl {
     variable(LineReader.HISTORY_SIZE, remembered);
     // Cutting the file down could lose what another shell writes meanwhile: see HistoryFile.
     variable(LineReader.HISTORY_FILE_SIZE, Integer.MAX_VALUE);
+    // Lists are cut to the window instead: see doList.
+    variable(LineReader.LIST_MAX, 0);
     variable(LineReader.FEATURES_MAX_BUFFER_SIZE, 20_000);
     // Both brackets are marked as long as the cursor is there: no need to jump.
     variable(LineReader.BLINK_MATCHING_PAREN, 0);

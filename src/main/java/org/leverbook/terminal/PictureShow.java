@@ -35,10 +35,7 @@ final class PictureShow {
   private final Supplier<Looks> looks;
 
   PictureShow(
-      Terminal terminal,
-      Map<String, String> environment,
-      Palette palette,
-      Supplier<Looks> looks) {
+      Terminal terminal, Map<String, String> environment, Palette palette, Supplier<Looks> looks) {
     this.terminal = terminal;
     this.environment = environment;
     this.palette = palette;
@@ -93,7 +90,8 @@ final class PictureShow {
   /** A terminal inside another one swallows what only the outer one could draw. */
   private Optional<TerminalGraphics> graphics() {
     boolean inside = environment.containsKey("TMUX") || environment.containsKey("STY");
-    boolean nested = terminal.getType().startsWith("screen") || terminal.getType().startsWith("tmux");
+    boolean nested =
+        terminal.getType().startsWith("screen") || terminal.getType().startsWith("tmux");
     return inside || nested ? Optional.empty() : TerminalGraphicsManager.getBestProtocol(terminal);
   }
 
@@ -104,7 +102,8 @@ final class PictureShow {
 
   private static BufferedImage within(BufferedImage image, int width, int height) {
     double scale =
-        Math.min(1, Math.min(width / (double) image.getWidth(), height / (double) image.getHeight()));
+        Math.min(
+            1, Math.min(width / (double) image.getWidth(), height / (double) image.getHeight()));
     int w = Math.max(1, (int) (image.getWidth() * scale));
     int h = Math.max(1, (int) (image.getHeight() * scale));
     BufferedImage scaled = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);

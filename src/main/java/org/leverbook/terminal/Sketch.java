@@ -96,8 +96,7 @@ final class Sketch {
         .forEach(
             text -> {
               double x = (text.left() * scale - ink.left()) / square / ACROSS;
-              double y =
-                  ((text.baseline() - text.size() / 3) * scale - ink.top()) / square / DOWN;
+              double y = ((text.baseline() - text.size() / 3) * scale - ink.top()) / square / DOWN;
               letters.write(text.words(), (int) Math.floor(x), (int) Math.floor(y), FARTHEST);
             });
   }

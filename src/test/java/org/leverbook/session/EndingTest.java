@@ -59,7 +59,8 @@ class EndingTest {
 
     Evaluation evaluation = session.evaluate("deep(0)");
 
-    assertThat(evaluation.problem().get().message()).startsWith("A method calls itself without end");
+    assertThat(evaluation.problem().get().message())
+        .startsWith("A method calls itself without end");
     assertThat(session.evaluate("kept + 1").value()).contains(new Value(42, 1));
   }
 

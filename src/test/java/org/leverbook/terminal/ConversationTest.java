@@ -59,8 +59,7 @@ class ConversationTest {
     terminal.setSize(size);
     Supplier<Desk> desk = Shell.startBehind();
     Conversation conversation =
-        new Conversation(
-            terminal, desk, environment, () -> Looks.USUAL, open -> Optional.empty());
+        new Conversation(terminal, desk, environment, () -> Looks.USUAL, open -> Optional.empty());
     shell = new Thread(conversation::run, "shell under test");
     shell.start();
     await("lever> ");

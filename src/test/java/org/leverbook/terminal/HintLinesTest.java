@@ -40,14 +40,17 @@ class HintLinesTest {
   void the_parameter_at_the_cursor_is_marked_whatever_brackets_and_arrows_the_others_have()
       throws IOException {
     List<String> parameters =
-        List.of("String name", "Quantity<Length> from", "Map<String, List<Mass>> to", "h -> position");
+        List.of(
+            "String name", "Quantity<Length> from", "Map<String, List<Mass>> to", "h -> position");
     for (int i = 0; i < parameters.size(); i++) {
       AttributedString line = lines(new CallHint(List.of(SWEEP), i), 200, 4).get(0);
       assertThat(line.toString()).isEqualTo(SWEEP);
       assertThat(marked(line)).isEqualTo(parameters.get(i));
     }
     assertThat(marked(lines(new CallHint(List.of(SWEEP), 4), 200, 4).get(0))).isEmpty();
-    assertThat(marked(lines(new CallHint(List.of("max(double first, double... more)"), 5), 80, 4).get(0)))
+    assertThat(
+            marked(
+                lines(new CallHint(List.of("max(double first, double... more)"), 5), 80, 4).get(0)))
         .isEqualTo("double... more");
   }
 

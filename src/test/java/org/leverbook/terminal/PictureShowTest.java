@@ -69,8 +69,7 @@ class PictureShowTest {
   private static Optional<String> shown(
       String type, Charset encoding, Map<String, String> environment, Supplier<Looks> looks)
       throws IOException {
-    var terminal =
-        new LineDisciplineTerminal("test", type, new ByteArrayOutputStream(), encoding);
+    var terminal = new LineDisciplineTerminal("test", type, new ByteArrayOutputStream(), encoding);
     terminal.setSize(Size.of(80, 24));
     Palette palette = new Palette(terminal, environment, looks);
     return new PictureShow(terminal, environment, palette, looks).of(PICTURE);
@@ -78,8 +77,7 @@ class PictureShowTest {
 
   @Test
   void a_terminal_that_can_draw_is_sent_the_picture() throws IOException {
-    Optional<String> sent =
-        shown("mlterm", StandardCharsets.UTF_8, Map.of(), () -> Looks.USUAL);
+    Optional<String> sent = shown("mlterm", StandardCharsets.UTF_8, Map.of(), () -> Looks.USUAL);
 
     // The device control string with which a sixel picture begins (DEC STD 070).
     assertThat(sent.orElseThrow()).startsWith("\u001bP").endsWith("\u001b\\\n");

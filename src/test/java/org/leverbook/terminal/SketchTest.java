@@ -41,7 +41,8 @@ class SketchTest {
 
   @Test
   void ink_keeps_its_colour_but_grey_takes_that_of_the_letters() {
-    assertThat(Sketch.of(diagonal(new Color(200, 80, 0)), SvgTexts.NONE, 40, 10, true).get(0).toAnsi())
+    assertThat(
+            Sketch.of(diagonal(new Color(200, 80, 0)), SvgTexts.NONE, 40, 10, true).get(0).toAnsi())
         .contains("\u001b[");
     assertThat(Sketch.of(diagonal(Color.DARK_GRAY), SvgTexts.NONE, 40, 10, true).get(0).toAnsi())
         .doesNotContain("\u001b[");
@@ -55,8 +56,7 @@ class SketchTest {
                 + " knee</text><text x=\"150\" y=\"152\" font-size=\"12\">44 cm</text>"
                 + "<g transform=\"rotate(90)\"><text x=\"1\" y=\"1\">turned</text></g></svg>");
 
-    String seen =
-        String.join("\n", plain(Sketch.of(diagonal(Color.BLACK), texts, 40, 10, false)));
+    String seen = String.join("\n", plain(Sketch.of(diagonal(Color.BLACK), texts, 40, 10, false)));
 
     assertThat(seen).contains("hip & knee").contains("44 cm").doesNotContain("turned");
   }

@@ -114,12 +114,26 @@ class TypingTest {
     screen.await("barHeight(");
     assertThat(screen.seen().lines().filter(l -> l.startsWith("bar")))
         .hasSizeGreaterThan(1)
-        .allMatch(line -> line.contains("(") && line.contains("distance") || line.contains("height"))
+        .allMatch(
+            line -> line.contains("(") && line.contains("distance") || line.contains("height"))
         .allMatch(line -> line.length() <= 100);
     screen.type("\t\t");
     screen.await("lever> hinge(lifter).barHeight(");
     screen.type("cm(20)).text().length() > 0\r");
     screen.await("\ntrue\nlever>");
+  }
+
+  @Test
+  void a_list_longer_than_the_window_is_cut_and_counted_and_tab_goes_through_all() {
+    screen.resize(40, 10);
+    screen.type("hinge(lifter).\t");
+    screen.await(" more: Tab");
+    assertThat(screen.seen()).startsWith("lever> hinge(lifter).\n");
+    screen.type("\t");
+    screen.await("lever> hinge(lifter).at(");
+    // Backwards from the first is the last.
+    screen.type("\u001b[Z");
+    screen.await("the last", () -> screen.seen().startsWith("lever> hinge(lifter).withLoadTimes("));
   }
 
   @Test
@@ -136,7 +150,8 @@ class TypingTest {
 
   @Test
   void a_paste_of_several_lines_is_one_input_without_its_stray_characters() {
-    screen.type(PASTE + "int pasted =\r\n\u0007  40\r\n\u200b  + 5;\r\n\r\npasted + 1000\r\n" + PASTED);
+    screen.type(
+        PASTE + "int pasted =\r\n\u0007  40\r\n\u200b  + 5;\r\n\r\npasted + 1000\r\n" + PASTED);
     screen.await("pasted + 1000");
     assertThat(screen.seen()).doesNotContain("1045").contains("   ...   + 5;");
     screen.type("\r");
@@ -211,7 +226,8 @@ class TypingTest {
   }
 
   @Test
-  void what_the_code_prints_and_shows_on_the_way_stands_at_once_and_beside_the_bar() throws Exception {
+  void what_the_code_prints_and_shows_on_the_way_stands_at_once_and_beside_the_bar()
+      throws Exception {
     Path go = folder.resolve("go");
     screen.type(
         "{ System.out.print(\"half a line\"); display(\"shown early\"); while (!Files.exists(Path.of(\""
