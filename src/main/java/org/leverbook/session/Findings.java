@@ -65,6 +65,10 @@ final class Findings {
       var origin = new Origins.Origin(source, unit.start());
       return failed(trace.of(engine.failure(), new StackTraceElement[0], origin), notes);
     }
+    if (lacksSomething(own.status()) && !(own.snippet() instanceof DeclarationSnippet)) {
+      // A statement that can never run, such as one too long for a class file.
+      return failed(compilation(own.snippet(), source, unit), notes);
+    }
     if (own.snippet() instanceof DeclarationSnippet declared && lacksSomething(own.status())) {
       String missing = missing(declared);
       if (own.status() == Status.RECOVERABLE_NOT_DEFINED && declared instanceof VarSnippet) {

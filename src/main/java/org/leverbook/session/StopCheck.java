@@ -2,6 +2,7 @@ package org.leverbook.session;
 
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.leverbook.quantity.Refused;
 
 /**
  * The check woven into the user's code. Every session's class loader defines its own copy of this
@@ -21,6 +22,29 @@ public final class StopCheck {
     if (raised && (asked || ABANDONED.contains(Thread.currentThread()))) {
       throw new Stopped();
     }
+  }
+
+  /**
+   * Stands in for {@code System.exit}.
+   *
+   * @param code the exit code that was asked for
+   * @throws Refused always
+   */
+  public static void refuseToEnd(int code) {
+    throw new Refused(
+        "This would end Leverbook itself, with all you made in it, so it was not done. quit() leaves;"
+            + " a method is left by return.");
+  }
+
+  /**
+   * Stands in for {@code Runtime.exit} and {@code Runtime.halt}.
+   *
+   * @param runtime what it was called on
+   * @param code the exit code that was asked for
+   * @throws Refused always
+   */
+  public static void refuseToEnd(Runtime runtime, int code) {
+    refuseToEnd(code);
   }
 
   /**

@@ -1,34 +1,54 @@
 package org.leverbook.terminal;
 
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jline.reader.EndOfFileException;
-import org.jline.reader.LineReader;
-import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.MaskingCallback;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
 import org.jline.utils.AttributedString;
-import org.jline.utils.AttributedStyle;
-import org.jline.utils.InfoCmp.Capability;
 import org.leverbook.desk.Desk;
 import org.leverbook.display.Progress;
+import org.leverbook.display.Stage;
 import org.leverbook.language.Leaving;
 import org.leverbook.session.Evaluation;
+import org.leverbook.session.Problem;
+import org.leverbook.session.Value;
+import org.leverbook.terminal.Palette.Role;
 
 /** A person at a terminal: prompt, evaluation, answer. */
 final class Conversation {
 
-  private static final String PROMPT = "lever> ";
-  private static final String CONTINUATION = "   ... ";
-  private static final int REMEMBERED = 5_000;
   private static final Size USUAL = Size.of(80, 24);
+
+  /** Given back when memory runs out, so that there is room to let go of what fills it. */
+  private static final int RESERVE = 24_000_000;
+
+  /** So many may take minutes, each being compiled on its own. */
+  private static final int MANY_LINES = 500;
 
   private final Terminal terminal;
   private final Supplier<Desk> desk;
-  private final Map<String, String> environment;
+  private final Palette palette;
+  private final Function<Desk, Optional<String>> offered;
+  private final Paper paper;
   private final Voice voice;
+  private final Editing editing;
+  private final Continued continued = new Continued();
+  private volatile Desk running;
+  private Desk opened;
+  private byte[] reserve = new byte[RESERVE];
 
   /**
    * A conversation.
@@ -36,36 +56,79 @@ final class Conversation {
    * @param terminal where it takes place
    * @param desk gives the session with its words, once it is ready
    * @param environment the environment variables
+   * @param looks how it is to look, asked again each time
+   * @param offered code that a word offered for the next input
    */
-  Conversation(Terminal terminal, Supplier<Desk> desk, Map<String, String> environment) {
+  Conversation(
+      Terminal terminal,
+      Supplier<Desk> desk,
+      Map<String, String> environment,
+      Supplier<Looks> looks,
+      Function<Desk, Optional<String>> offered) {
+    this.offered = offered;
     this.terminal = terminal;
     this.desk = desk;
-    this.environment = environment;
-    this.voice = new Voice(terminal.writer(), terminal.writer(), this::fitted, this::alarming);
+    this.palette = new Palette(terminal, environment, looks);
+    this.paper = new Paper(terminal);
+    PictureShow pictures = new PictureShow(terminal, environment, palette, looks);
+    Voice.Manner manner =
+        new Voice.Manner(
+            this::fitted,
+            text -> styled(text, Role.ERROR),
+            text -> styled(text, Role.ASIDE),
+            pictures::of);
+    PrintWriter out = new PrintWriter(new OutputStreamWriter(paper, terminal.encoding()));
+    this.voice = new Voice(out, out, manner);
+    giveItASize();
+    this.editing = new Editing(terminal, desk, environment, palette);
   }
 
   /** Talks until the user leaves by {@code quit()} or the end of input. */
   void run() {
-    giveItASize();
-    voice.note(Greeting.TEXT);
-    LineReader reader = reader();
+    PrintStream out = System.out;
+    PrintStream err = System.err;
+    PrintStream onPaper = new PrintStream(paper, true, terminal.encoding());
+    LineEditor editor = editing.editor();
+    // While a line is typed the editor handles the key itself; at all other times it is for us.
+    Terminal.SignalHandler before = terminal.handle(Signal.INT, signal -> interrupt());
+    try {
+      System.setOut(onPaper);
+      System.setErr(onPaper);
+      voice.note(Greeting.TEXT);
+      paper.whileTyping(editor::isReading, editor::printAbove);
+      talk(editor);
+    } finally {
+      System.setOut(out);
+      System.setErr(err);
+      terminal.handle(Signal.INT, before);
+      editor.hints().close();
+      desk.get().close();
+    }
+  }
+
+  private void talk(LineEditor editor) {
     while (!Leaving.isAsked()) {
       try {
-        answer(reader.readLine(PROMPT));
+        answer(editor.readLine(editing.prompt(), null, (MaskingCallback) null, begun()));
       } catch (UserInterruptException e) {
         // Ctrl-C at the prompt clears what was typed.
         continue;
       } catch (EndOfFileException e) {
         break;
-      } catch (IllegalStateException e) {
+      } catch (IllegalStateException | IOException e) {
         // A terminal whose window was closed under the prompt says so only this way.
         if (isOpen()) {
-          throw e;
+          voice.problem("Leverbook itself failed here, and goes on: " + e + ".");
+          continue;
         }
         break;
       }
     }
-    desk.get().close();
+  }
+
+  /** What stands behind the prompt already, ready for Enter; null for nothing. */
+  private String begun() {
+    return opened == null ? null : offered.apply(opened).orElse(null);
   }
 
   private boolean isOpen() {
@@ -77,50 +140,101 @@ final class Conversation {
     }
   }
 
-  private LineReader reader() {
-    LineReaderBuilder builder =
-        LineReaderBuilder.builder()
-            .terminal(terminal)
-            .appName("leverbook")
-            .parser(new JavaParser(text -> desk.get().session().completeness(text)))
-            .completer(new WordCompleter((text, at) -> desk.get().session().completions(text, at)))
-            .variable(LineReader.SECONDARY_PROMPT_PATTERN, CONTINUATION)
-            .variable(LineReader.HISTORY_SIZE, REMEMBERED)
-            .variable(LineReader.HISTORY_FILE_SIZE, REMEMBERED)
-            // In Java an exclamation mark says "not".
-            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-            // Blanks in a quoted text matter.
-            .option(LineReader.Option.HISTORY_REDUCE_BLANKS, false);
-    HistoryFile.ready(HistoryFile.place(environment, System.getProperties()))
-        .ifPresent(file -> builder.variable(LineReader.HISTORY_FILE, file));
-    return builder.build();
-  }
-
-  private void answer(String text) {
-    if (text.isBlank()) {
+  private void answer(String typed) throws IOException {
+    if (typed.isBlank()) {
       return;
     }
+    paper.begin();
+    String text = typed;
+    if (Continued.isMeant(typed)) {
+      text = continued.whole(typed).orElse("");
+      if (text.isEmpty()) {
+        voice.problem(
+            "A line that begins with a dot goes on with the sentence before, and there is none yet.");
+        return;
+      }
+    }
     Desk ready = desk.get();
-    Terminal.SignalHandler before = terminal.handle(Signal.INT, signal -> interrupt(ready));
-    Progress.Listener listened = Progress.listen(new ProgressBar(terminal));
+    running = ready;
+    opened = ready;
+    Progress.Listener listened = Progress.listen(new ProgressBar(paper));
+    Stage.Audience watched = Stage.watch(audience());
     try {
-      Evaluation evaluation = ready.evaluate(text, voice::value);
-      evaluation.notes().forEach(voice::note);
-      boolean severalLines = text.contains("\n");
-      evaluation
-          .problem()
-          .ifPresent(p -> voice.problem(p, severalLines ? "line " + p.line() + ": " : ""));
+      evaluate(ready, text);
+    } catch (OutOfMemoryError e) {
+      outOfMemory();
     } finally {
+      running = null;
+      Stage.watch(watched);
       Progress.listen(listened);
-      terminal.handle(Signal.INT, before);
+      paper.freshLine();
     }
   }
 
-  private void interrupt(Desk running) {
-    // The terminal has shown ^C: the answer begins on a line of its own.
-    terminal.writer().println();
-    terminal.writer().flush();
-    running.session().stop();
+  private void evaluate(Desk ready, String text) {
+    long lines = text.lines().count();
+    if (lines >= MANY_LINES) {
+      voice.aside(
+          String.format(
+              Locale.ROOT,
+              "%,d lines; Ctrl-C stops them, and keeps what was done until then.",
+              lines));
+    }
+    Evaluation evaluation = ready.evaluate(text, this::say);
+    paper.freshLine();
+    evaluation.notes().forEach(voice::note);
+    boolean severalLines = text.contains("\n");
+    evaluation
+        .problem()
+        .ifPresent(p -> voice.problem(p, severalLines ? "line " + p.line() + ": " : ""));
+    continued.evaluated(text, evaluation);
+    editing.evaluated(evaluation).ifPresent(voice::aside);
+    boolean full =
+        evaluation.problem().flatMap(Problem::thrown).filter(Conversation::isFull).isPresent();
+    if (full) {
+      outOfMemory();
+    }
+  }
+
+  private void say(Value value) {
+    paper.freshLine();
+    voice.value(value);
+  }
+
+  private static boolean isFull(Throwable thrown) {
+    return thrown instanceof OutOfMemoryError
+        || thrown.getCause() != null && thrown.getCause() != thrown && isFull(thrown.getCause());
+  }
+
+  private void outOfMemory() {
+    reserve = null;
+    voice.note(
+        "All variables are kept. If one of them holds too much, let it go, as in: values = null");
+  }
+
+  /** Whatever is shown on the way stands there at once; what takes its place follows below. */
+  private Stage.Audience audience() {
+    return new Stage.Audience() {
+      @Override
+      public void shows(long scene, Object value) {
+        say(new Value(value, 1));
+      }
+
+      @Override
+      public void changes(long scene, Object value) {
+        say(new Value(value, 1));
+      }
+    };
+  }
+
+  private void interrupt() {
+    Desk now = running;
+    if (now != null) {
+      // The terminal has shown ^C: the answer begins on a line of its own.
+      paper.smudged();
+      paper.freshLine();
+      now.session().stop();
+    }
   }
 
   private String fitted(String text) {
@@ -128,13 +242,11 @@ final class Conversation {
     return new Fitting(size.getColumns(), size.getRows()).fit(text);
   }
 
-  private String alarming(String text) {
-    Integer colours = terminal.getNumericCapability(Capability.max_colors);
-    boolean plain = !environment.getOrDefault("NO_COLOR", "").isEmpty();
-    return plain || colours == null || colours < 8
-        ? text
-        : new AttributedString(text, AttributedStyle.DEFAULT.foreground(AttributedStyle.RED))
-            .toAnsi(terminal);
+  private String styled(String text, Role role) {
+    List<String> lines = text.lines().toList();
+    return lines.stream()
+        .map(line -> new AttributedString(line, palette.style(role)).toAnsi(terminal))
+        .collect(Collectors.joining("\n"));
   }
 
   /** Some terminals do not know their size, and say zero. */

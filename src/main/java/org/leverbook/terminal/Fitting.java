@@ -70,6 +70,14 @@ final class Fitting {
   }
 
   private String cut(String line) {
+    return cut(line, columns);
+  }
+
+  /** A line cut to a width, with a mark where something is missing. */
+  static String cut(String line, int columns) {
+    if (columns < 1) {
+      return "";
+    }
     return width(line) <= columns
         ? line
         : new AttributedString(line).columnSubSequence(0, columns - 1) + "…";

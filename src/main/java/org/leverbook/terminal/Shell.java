@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.leverbook.desk.Desk;
@@ -17,6 +19,9 @@ import org.leverbook.language.Leaving;
 
 /** The shell: at a terminal with prompts and completion, at a pipe line by line. */
 public final class Shell {
+
+  /** JLine's log; held, since an unheld logger forgets its level. */
+  private static final Logger LOG = Logger.getLogger("org.jline");
 
   private Shell() {}
 
@@ -30,7 +35,9 @@ public final class Shell {
     Supplier<Desk> desk = startBehind();
     try (Terminal terminal = terminalOrNull()) {
       if (terminal != null) {
-        new Conversation(terminal, desk, System.getenv()).run();
+        new Conversation(
+                terminal, desk, System.getenv(), () -> Looks.USUAL, open -> Optional.empty())
+            .run();
         return 0;
       }
     } catch (IOException e) {
@@ -59,6 +66,8 @@ public final class Shell {
   }
 
   private static Terminal terminalOrNull() throws IOException {
+    // A terminal of a kind unknown here works plainly; a stack trace about it helps nobody.
+    LOG.setLevel(Level.OFF);
     try {
       return TerminalBuilder.builder()
           .system(true)
@@ -73,8 +82,7 @@ public final class Shell {
 
   private static boolean piped(Supplier<Desk> desk) {
     var in = new BufferedReader(new InputStreamReader(System.in, Encoding.ofOutput()));
-    Voice voice =
-        new Voice(writer(System.out), writer(System.err), UnaryOperator.identity(), text -> text);
+    Voice voice = new Voice(writer(System.out), writer(System.err), Voice.Manner.PLAIN);
     // Beside the answers: those may be read by a program.
     Progress.Listener listened = Progress.listen(new ProgressLines(System.err::println));
     try {

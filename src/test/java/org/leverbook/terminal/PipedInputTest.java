@@ -6,7 +6,6 @@ import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leverbook.desk.Desk;
@@ -24,9 +23,7 @@ class PipedInputTest {
   }
 
   private boolean run(String lines) {
-    Voice voice =
-        new Voice(
-            new PrintWriter(out), new PrintWriter(err), UnaryOperator.identity(), text -> text);
+    Voice voice = new Voice(new PrintWriter(out), new PrintWriter(err), Voice.Manner.PLAIN);
     try (Desk desk = Desk.open()) {
       return new PipedInput(desk, new BufferedReader(new StringReader(lines)), voice).run();
     }
