@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.lang.reflect.Method;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import jdk.jshell.execution.LoaderDelegate;
 import jdk.jshell.spi.ExecutionControl.ClassBytecodes;
@@ -17,6 +18,7 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
   private static final String CHECK = StopWeaver.CHECK.replace('/', '.');
 
   private final Map<String, byte[]> waiting = new ConcurrentHashMap<>();
+  private final Map<String, Errand> errands = new ConcurrentHashMap<>();
   private final Method ask;
   private final Method abandon;
 
@@ -52,7 +54,11 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
   @Override
   public void load(ClassBytecodes[] classes) throws ClassInstallException {
     boolean[] loaded = new boolean[classes.length];
+    Errand errand = Errands.own();
     for (ClassBytecodes each : classes) {
+      if (errand != null) {
+        errands.put(each.name(), errand);
+      }
       waiting.put(each.name(), StopWeaver.woven(each.bytecodes()));
     }
     for (int i = 0; i < classes.length; i++) {
@@ -63,6 +69,11 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
         throw new ClassInstallException(e.toString(), loaded);
       }
     }
+  }
+
+  /** What the text was evaluated for that a class was compiled from. */
+  Optional<Errand> errand(Class<?> loaded) {
+    return Optional.ofNullable(errands.get(loaded.getName()));
   }
 
   @Override
