@@ -14,7 +14,8 @@ import org.zeromq.ZMQ;
  * Tells everyone what happens, in order. One thread owns the socket; messages may come from any.
  *
  * <p>The socket of the protocol drops what a reader does not take in time. This one waits for a slow
- * reader instead; one that takes nothing for five seconds no longer holds up the others.
+ * reader instead; one that takes nothing for five seconds no longer holds up the others, who then
+ * get what is told at a pace that any reader keeps.
  */
 final class Publisher implements AutoCloseable {
 
@@ -23,7 +24,11 @@ final class Publisher implements AutoCloseable {
 
   private static final int MESSAGES_A_READER_MAY_LAG = 1_000;
   private static final int PATIENCE = 5_000;
+  private static final int LITTLE_PATIENCE = 100;
   private static final long FORGIVEN = 10_000_000_000L;
+
+  /** The pace beside a reader that takes nothing, in bytes a millisecond; a message takes one. */
+  private static final long PACE = 10_000;
 
   private final Wire wire;
   private final Log log;
@@ -40,8 +45,6 @@ final class Publisher implements AutoCloseable {
     this.log = log;
     this.socket = context.createSocket(SocketType.PUB);
     socket.setSndHWM(MESSAGES_A_READER_MAY_LAG);
-    socket.setXpubNoDrop(true);
-    socket.setSendTimeOut(PATIENCE);
     Line.bind(socket, "iopub", address);
     this.thread = new Thread(this::run, "leverbook iopub line");
     thread.setDaemon(true);
@@ -95,7 +98,7 @@ final class Publisher implements AutoCloseable {
       while (frames != null) {
         try {
           send(frames);
-        } catch (RuntimeException | Error e) {
+        } catch (InterruptedException | RuntimeException | Error e) {
           log.failed("The iopub line", e);
         }
         synchronized (queue) {
@@ -123,18 +126,21 @@ final class Publisher implements AutoCloseable {
     }
   }
 
-  private void send(List<byte[]> frames) {
-    if (dropping && System.nanoTime() - dropped > FORGIVEN) {
-      dropping = false;
+  private void send(List<byte[]> frames) throws InterruptedException {
+    if (!dropping || System.nanoTime() - dropped > FORGIVEN) {
       socket.setXpubNoDrop(true);
-    }
-    if (!sent(frames) && !dropping) {
+      socket.setSendTimeOut(dropping ? LITTLE_PATIENCE : PATIENCE);
+      if (sent(frames)) {
+        dropping = false;
+        return;
+      }
       log.say("A reader takes nothing any more: what it misses is left out.");
       dropping = true;
       dropped = System.nanoTime();
       socket.setXpubNoDrop(false);
-      sent(frames);
     }
+    sent(frames);
+    Thread.sleep(1 + size(frames) / PACE);
   }
 
   private boolean sent(List<byte[]> frames) {
