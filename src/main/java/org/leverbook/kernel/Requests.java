@@ -15,8 +15,11 @@ import org.leverbook.display.Caution;
 /** The answers of the kernel, each between busy and idle. */
 final class Requests {
 
-  /** A client gives up on some answers after a second; then none is better than a late one. */
-  private static final long SOON = 700;
+  /**
+   * Consoles ask at every line end whether a text is finished, hold their keys meanwhile, and never
+   * ask again where the answer takes a second: before the session is ready they get none.
+   */
+  private static final long SOON = 150;
 
   private final Wire wire;
   private final Publisher publisher;
