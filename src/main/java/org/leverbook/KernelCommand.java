@@ -74,12 +74,16 @@ final class KernelCommand implements Callable<Integer> {
     }
 
     KernelFolder folder() {
-      KernelFolder.Reach whom =
-          reach.system ? KernelFolder.Reach.SYSTEM : KernelFolder.Reach.USER;
+      KernelFolder.Reach whom = reach.system ? KernelFolder.Reach.SYSTEM : KernelFolder.Reach.USER;
       Path kernels =
           reach.prefix == null
               ? KernelFolder.kernels(whom, System.getenv(), System.getProperties())
-              : reach.prefix.toAbsolutePath().resolve("share").resolve("jupyter").resolve("kernels");
+              : reach
+                  .prefix
+                  .toAbsolutePath()
+                  .resolve("share")
+                  .resolve("jupyter")
+                  .resolve("kernels");
       return KernelFolder.of(kernels, name);
     }
   }
@@ -200,7 +204,8 @@ final class KernelCommand implements Callable<Integer> {
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
     Path own;
     try {
-      own = Path.of(KernelCommand.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+      own =
+          Path.of(KernelCommand.class.getProtectionDomain().getCodeSource().getLocation().toURI());
     } catch (java.net.URISyntaxException e) {
       throw new IllegalStateException(e);
     }

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Jupyter's own tools against the built jar: their tests lie in {@code src/test/python}. What is not
- * installed here is left out, and said.
+ * Jupyter's own tools against the built jar: their tests lie in {@code src/test/python}. What is
+ * not installed here is left out, and said.
  */
 class JupyterIT {
 
@@ -53,8 +53,7 @@ class JupyterIT {
   @BeforeEach
   void register() throws Exception {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-    Ended registered =
-        run(60, List.of(java, "-jar", JAR.toString(), "kernel", "install"));
+    Ended registered = run(60, List.of(java, "-jar", JAR.toString(), "kernel", "install"));
     assertThat(registered.code()).as(registered.said()).isZero();
     assertThat(folder.resolve("JUPYTER_DATA_DIR/kernels/leverbook/kernel.json")).exists();
   }
@@ -95,7 +94,8 @@ class JupyterIT {
     Ended ended =
         run(900, List.of(python.get(), "-W", "ignore", TESTS.resolve(test + ".py").toString()));
 
-    System.out.println(test + ".py: " + ended.said().strip().lines().reduce((a, b) -> b).orElse(""));
+    System.out.println(
+        test + ".py: " + ended.said().strip().lines().reduce((a, b) -> b).orElse(""));
     assertThat(ended.code()).as(ended.said()).isZero();
     long skipped = ended.said().lines().filter(line -> line.contains("... skipped")).count();
     // The pager and the clearing of outputs, which Leverbook does not offer.

@@ -36,8 +36,7 @@ public record Connection(
     try {
       said = Json.read(Files.readAllBytes(file));
     } catch (IOException e) {
-      throw new Refused(
-          "The connection file " + file + " cannot be read: " + reason(e) + ".", e);
+      throw new Refused("The connection file " + file + " cannot be read: " + reason(e) + ".", e);
     }
     Connection connection =
         new Connection(

@@ -35,10 +35,6 @@ final class Forms {
     if (forms.getOrDefault(MimeBundle.HTML, "").length() > LONGEST_TABLE) {
       forms.remove(MimeBundle.HTML);
     }
-    // A page takes one form only, and a page with a slider needs no second moving picture.
-    if (forms.containsKey(MimeBundle.HTML)) {
-      forms.remove(MimeBundle.GIF);
-    }
     return Json.object(forms);
   }
 

@@ -45,7 +45,8 @@ final class HistoryFile {
     try {
       Path folder = file.toAbsolutePath().getParent();
       Files.createDirectories(folder);
-      if (!Files.exists(file) && file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      if (!Files.exists(file)
+          && file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
         Files.createFile(
             file,
             PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
@@ -108,8 +109,7 @@ final class HistoryFile {
   private static void write(FileChannel channel, Entry entry) throws IOException {
     ArrayNode line = Json.array();
     line.add(entry.session()).add(entry.line()).add(entry.code());
-    ByteBuffer bytes =
-        ByteBuffer.wrap((Json.line(line) + "\n").getBytes(StandardCharsets.UTF_8));
+    ByteBuffer bytes = ByteBuffer.wrap((Json.line(line) + "\n").getBytes(StandardCharsets.UTF_8));
     while (bytes.hasRemaining()) {
       channel.write(bytes);
     }

@@ -49,11 +49,9 @@ public final class Kernel implements AutoCloseable {
     this.input = new TypedInput(this::ask);
     this.stand = new Stand(input, log);
     input.readers(stand::cell);
-    History history =
-        new History(new HistoryFile(stateFolder.resolve("notebook-history"), log));
+    History history = new History(new HistoryFile(stateFolder.resolve("notebook-history"), log));
     this.execution = new Execution(desk, publisher, stand, input, history);
-    this.requests =
-        new Requests(wire, publisher, desk, execution, history, log, ended::countDown);
+    this.requests = new Requests(wire, publisher, desk, execution, history, log, ended::countDown);
     this.worker = new Thread(this::work, "leverbook requests");
     worker.setDaemon(true);
   }
@@ -85,8 +83,7 @@ public final class Kernel implements AutoCloseable {
     return kernel;
   }
 
-  private Line line(
-      String name, String address, java.util.function.Consumer<List<byte[]>> taker) {
+  private Line line(String name, String address, java.util.function.Consumer<List<byte[]>> taker) {
     return new Line(context, name, address, taker, log);
   }
 
@@ -142,8 +139,8 @@ public final class Kernel implements AutoCloseable {
   }
 
   /**
-   * Makes the process's interrupt signal stop the running cell, and ends the kernel when the process
-   * that started it is gone, where that one is known.
+   * Makes the process's interrupt signal stop the running cell, and ends the kernel when the
+   * process that started it is gone, where that one is known.
    *
    * @param environment the environment variables
    */

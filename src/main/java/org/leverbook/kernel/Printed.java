@@ -17,9 +17,9 @@ import java.util.concurrent.TimeUnit;
 final class Printed {
 
   /**
-   * What a cell may print, in bytes. Notebook servers leave out whatever comes faster than a million
-   * bytes a second, counted over three seconds, results and errors too; less than three million can
-   * never make them.
+   * What a cell may print, in bytes. Notebook servers leave out whatever comes faster than a
+   * million bytes a second, counted over three seconds, results and errors too; less than three
+   * million can never make them.
    */
   static final int MOST = 2_000_000;
 

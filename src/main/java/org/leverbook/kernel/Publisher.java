@@ -13,9 +13,9 @@ import org.zeromq.ZMQ;
 /**
  * Tells everyone what happens, in order. One thread owns the socket; messages may come from any.
  *
- * <p>The socket of the protocol drops what a reader does not take in time. This one waits for a slow
- * reader instead; one that takes nothing for five seconds no longer holds up the others, who then
- * get what is told at a pace that any reader keeps.
+ * <p>The socket of the protocol drops what a reader does not take in time. This one waits for a
+ * slow reader instead; one that takes nothing for five seconds no longer holds up the others, who
+ * then get what is told at a pace that any reader keeps.
  */
 final class Publisher implements AutoCloseable {
 

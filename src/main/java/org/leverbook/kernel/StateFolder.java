@@ -5,7 +5,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 
-/** Where what is remembered from one start to the next lies; the shell keeps its lines there too. */
+/**
+ * Where what is remembered from one start to the next lies; the shell keeps its lines there too.
+ */
 final class StateFolder {
 
   private StateFolder() {}

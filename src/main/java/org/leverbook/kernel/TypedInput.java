@@ -13,9 +13,7 @@ import java.util.function.Supplier;
 import org.leverbook.quantity.Refused;
 import org.leverbook.session.Stopped;
 
-/**
- * What the running code reads as its input: each line is asked for from whoever sent the cell.
- */
+/** What the running code reads as its input: each line is asked for from whoever sent the cell. */
 final class TypedInput extends InputStream {
 
   /** What a client sends for the end of all input. */

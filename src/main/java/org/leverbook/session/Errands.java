@@ -15,8 +15,7 @@ public final class Errands {
 
   private static final InheritableThreadLocal<Errand> OWN = new InheritableThreadLocal<>();
   private static final ThreadLocal<Errand> RUNNING = new ThreadLocal<>();
-  private static final StackWalker WALKER =
-      StackWalker.getInstance(Option.RETAIN_CLASS_REFERENCE);
+  private static final StackWalker WALKER = StackWalker.getInstance(Option.RETAIN_CLASS_REFERENCE);
 
   private Errands() {}
 
@@ -41,7 +40,8 @@ public final class Errands {
   /**
    * The errand of the code that runs on this thread.
    *
-   * @return the errand; empty where none was given, or nothing tells whose code a pool's thread runs
+   * @return the errand; empty where none was given, or nothing tells whose code a pool's thread
+   *     runs
    */
   public static Optional<Errand> here() {
     Errand running = RUNNING.get();

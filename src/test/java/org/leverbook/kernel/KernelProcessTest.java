@@ -84,8 +84,7 @@ class KernelProcessTest {
       Process process = start(file, Map.of());
       try (Client client = new Client(connection)) {
         assertThat(client.run("1 + " + i).result()).isEqualTo(String.valueOf(1 + i));
-        String id =
-            client.ask("control", "shutdown_request", Client.object().put("restart", true));
+        String id = client.ask("control", "shutdown_request", Client.object().put("restart", true));
         var reply = client.reply("control", id).content();
         assertThat(reply.path("status").asText()).isEqualTo("ok");
         assertThat(reply.path("restart").asBoolean()).isTrue();
@@ -152,9 +151,7 @@ class KernelProcessTest {
     started.add(parent);
     Connection connection = Open.connection(Open.KEY);
     Process process =
-        start(
-            written(file(connection)),
-            Map.of("JPY_PARENT_PID", String.valueOf(parent.pid())));
+        start(written(file(connection)), Map.of("JPY_PARENT_PID", String.valueOf(parent.pid())));
     try (Client client = new Client(connection)) {
       assertThat(client.run("1").status()).isEqualTo("ok");
       assertThat(process.isAlive()).isTrue();

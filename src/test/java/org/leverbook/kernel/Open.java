@@ -38,8 +38,7 @@ final class Open implements AutoCloseable {
       for (ServerSocket socket : sockets) {
         socket.close();
       }
-      return new Connection(
-          "127.0.0.1", ports[0], ports[1], ports[2], ports[3], ports[4], key);
+      return new Connection("127.0.0.1", ports[0], ports[1], ports[2], ports[3], ports[4], key);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

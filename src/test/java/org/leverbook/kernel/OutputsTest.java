@@ -120,7 +120,8 @@ class OutputsTest {
                 + " pool.submit(() -> 0).get();"
                 + " var latch = new java.util.concurrent.CountDownLatch(1);"));
     String second =
-        client.execute("pool.submit(() -> { latch.await(); System.out.println(\"2\"); return 0; });");
+        client.execute(
+            "pool.submit(() -> { latch.await(); System.out.println(\"2\"); return 0; });");
     client.done(second);
 
     client.run("latch.countDown(); int third = 3;");
@@ -259,7 +260,9 @@ class OutputsTest {
     List<Heard> updates = ran.told("update_display_data");
     assertThat(data(updates.get(updates.size() - 1)).path("text/plain").asText())
         .matches("sweep over hip height: over after \\d+\\.\\d s");
-    assertThat(updates).extracting(OutputsTest::place).containsOnly(place(ran.told("display_data").get(0)));
+    assertThat(updates)
+        .extracting(OutputsTest::place)
+        .containsOnly(place(ran.told("display_data").get(0)));
   }
 
   @Test

@@ -110,7 +110,8 @@ class RequestsTest {
   void a_silent_cell_shows_nothing_and_counts_nothing_but_has_its_effect() {
     int before = counter();
 
-    Ran ran = client.run(Client.cell("int quiet = 5; System.out.println(1); 6").put("silent", true));
+    Ran ran =
+        client.run(Client.cell("int quiet = 5; System.out.println(1); 6").put("silent", true));
 
     assertThat(ran.kinds()).isEmpty();
     assertThat(ran.status()).isEqualTo("ok");
@@ -247,7 +248,8 @@ class RequestsTest {
     int cursor = text.codePointCount(0, text.length());
 
     JsonNode reply =
-        client.answer("complete_request", at(text, Client.JSON.getNodeFactory().numberNode(cursor)));
+        client.answer(
+            "complete_request", at(text, Client.JSON.getNodeFactory().numberNode(cursor)));
 
     assertThat(texts(reply.path("matches"))).contains("barbell(", "barbellCurl(");
     assertThat(reply.path("cursor_start").asInt()).isEqualTo(cursor - 4);
@@ -318,9 +320,7 @@ class RequestsTest {
   void a_channel_for_widgets_is_closed_at_once() {
     String id =
         client.ask(
-            "shell",
-            "comm_open",
-            Client.object().put("comm_id", "c1").put("target_name", "none"));
+            "shell", "comm_open", Client.object().put("comm_id", "c1").put("target_name", "none"));
     List<Heard> told = client.told(id);
 
     assertThat(told).extracting(Heard::type).containsExactly("status", "comm_close", "status");

@@ -130,8 +130,7 @@ class WiresTest {
   void frames_of_any_kind_end_nothing(String line) {
     Random random = new Random(SEED);
     List<byte[]> good =
-        client.frames(
-            client.body("x", "kernel_info_request", Client.object(), Client.object()));
+        client.frames(client.body("x", "kernel_info_request", Client.object(), Client.object()));
     for (int i = 0; i < 300; i++) {
       List<byte[]> frames = new ArrayList<>(good);
       for (int k = 0; k <= random.nextInt(3); k++) {
@@ -221,8 +220,7 @@ class WiresTest {
 
   @Test
   void thousands_of_values_in_a_row_all_arrive() {
-    Client.Ran ran =
-        client.run("for (int i = 0; i < 5000; i++) { display(i); }");
+    Client.Ran ran = client.run("for (int i = 0; i < 5000; i++) { display(i); }");
 
     assertThat(ran.told("display_data")).hasSize(5000);
   }
@@ -239,7 +237,8 @@ class WiresTest {
       client.run("1");
       assertThat(lazy.recv()).isNotNull();
 
-      String text = "String big = \"z\".repeat(20_000); for (int i = 0; i < 3000; i++) display(big);";
+      String text =
+          "String big = \"z\".repeat(20_000); for (int i = 0; i < 3000; i++) display(big);";
       Client.Ran ran = client.run(text);
 
       assertThat(ran.status()).isEqualTo("ok");
