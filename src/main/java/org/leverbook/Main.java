@@ -18,7 +18,7 @@ import picocli.CommandLine.IVersionProvider;
     description = "Which lift loads which joint, for whom, and why. Without a command: the shell.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.VersionLine.class,
-    subcommands = {RunCommand.class, ExportCommand.class})
+    subcommands = {RunCommand.class, ExportCommand.class, KernelCommand.class})
 public final class Main implements Callable<Integer> {
 
   private Main() {}

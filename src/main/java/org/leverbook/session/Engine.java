@@ -98,7 +98,11 @@ final class Engine extends DirectExecutionControl {
       compiling.unlock();
     }
     try {
-      Ran ran = await(workers.submit(() -> Ran.of(method)));
+      Errand errand = Errands.own();
+      if (errand != null) {
+        errand.goesOn();
+      }
+      Ran ran = await(workers.submit(() -> Errands.running(errand, () -> Ran.of(method))));
       result = ran.result();
       failure = ran.failure();
       ended = failure == null;

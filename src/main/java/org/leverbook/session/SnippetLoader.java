@@ -22,6 +22,7 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
 
   private final Map<String, byte[]> waiting = new ConcurrentHashMap<>();
   private final Map<String, Class<?>> declared = new ConcurrentHashMap<>();
+  private final Map<String, Errand> errands = new ConcurrentHashMap<>();
   private final Method ask;
   private final Method abandon;
 
@@ -57,7 +58,11 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
   @Override
   public void load(ClassBytecodes[] classes) throws ClassInstallException {
     boolean[] loaded = new boolean[classes.length];
+    Errand errand = Errands.own();
     for (ClassBytecodes each : classes) {
+      if (errand != null) {
+        errands.put(each.name(), errand);
+      }
       waiting.put(each.name(), StopWeaver.woven(each.bytecodes()));
     }
     for (int i = 0; i < classes.length; i++) {
@@ -86,6 +91,11 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
   /** Whether a type as it is written names a class of the session. */
   boolean declares(String written) {
     return declared.keySet().stream().anyMatch(written::contains);
+  }
+
+  /** What the text was evaluated for that a class was compiled from. */
+  Optional<Errand> errand(Class<?> loaded) {
+    return Optional.ofNullable(errands.get(loaded.getName()));
   }
 
   @Override
