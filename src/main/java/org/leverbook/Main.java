@@ -7,6 +7,7 @@ import java.nio.charset.Charset;
 import java.util.concurrent.Callable;
 import org.leverbook.data.Version;
 import org.leverbook.terminal.Encoding;
+import org.leverbook.terminal.Practice;
 import org.leverbook.terminal.Shell;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -31,6 +32,10 @@ public final class Main implements Callable<Integer> {
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
     speakTheTerminalsEncoding();
+    if (arguments.length == 1 && arguments[0].equals("practise")) {
+      Practice.run();
+      System.exit(0);
+    }
     // The shell needs no command line parser, whose start would delay the first prompt.
     int code = arguments.length == 0 ? Shell.run() : commandLine().execute(arguments);
     System.out.flush();

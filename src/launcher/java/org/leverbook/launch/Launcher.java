@@ -4,8 +4,8 @@ import java.lang.reflect.InvocationTargetException;
 
 /**
  * The jar's entry. Compiled for Java 8, so that a Java below 17 says in words that it is too old;
- * everything else waits behind {@code org.leverbook.Main}, which this class reaches by name only
- * after the version check.
+ * everything else waits behind {@code org.leverbook.launch.Start}, which this class reaches by name
+ * only after the version check.
  */
 public final class Launcher {
 
@@ -27,7 +27,7 @@ public final class Launcher {
       System.exit(1);
     }
     try {
-      Class.forName("org.leverbook.Main")
+      Class.forName("org.leverbook.launch.Start")
           .getMethod("main", String[].class)
           .invoke(null, (Object) arguments);
     } catch (InvocationTargetException e) {
