@@ -27,7 +27,10 @@ public final class Desk implements AutoCloseable {
    * @return the desk, ready
    */
   public static Desk open() {
-    return new Desk(Session.open(new Preamble(Imports.SOURCE, List.of(Vocabulary.class))));
+    return new Desk(
+        Session.open(
+            new Preamble(
+                Imports.SOURCE, List.of(Vocabulary.class), List.of(new QuotedTexts()))));
   }
 
   /**

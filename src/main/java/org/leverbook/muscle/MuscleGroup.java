@@ -42,6 +42,15 @@ public record MuscleGroup(String name, List<MuscleRow> parts, Person person) imp
   }
 
   /**
+   * Every name that {@link #named} knows: the gym's, the anatomical ones, groups and parts.
+   *
+   * @return the names in small letters, by the alphabet
+   */
+  public static List<String> names() {
+    return MuscleNames.all();
+  }
+
+  /**
    * The same muscles of another person.
    *
    * @param lifter who

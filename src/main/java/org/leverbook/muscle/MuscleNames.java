@@ -52,6 +52,11 @@ final class MuscleNames {
     throw new Refused("There is no muscle called \"" + name + "\". " + hint);
   }
 
+  /** All names there are, in small letters. */
+  static List<String> all() {
+    return KNOWN.keySet().stream().sorted().toList();
+  }
+
   /** Small letters and single blanks only. */
   private static String plain(String name) {
     return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", " ").strip();

@@ -5,7 +5,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.lang.reflect.Method;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import jdk.jshell.execution.LoaderDelegate;
 import jdk.jshell.spi.ExecutionControl.ClassBytecodes;
 import jdk.jshell.spi.ExecutionControl.ClassInstallException;
@@ -14,9 +17,11 @@ import jdk.jshell.spi.ExecutionControl.InternalException;
 /** Loads the compiled code of one session, with stop checks woven in. */
 final class SnippetLoader extends ClassLoader implements LoaderDelegate {
 
+  private static final Pattern DECLARED = Pattern.compile(".*\\$JShell\\$\\w+?\\$([A-Z].*)");
   private static final String CHECK = StopWeaver.CHECK.replace('/', '.');
 
   private final Map<String, byte[]> waiting = new ConcurrentHashMap<>();
+  private final Map<String, Class<?>> declared = new ConcurrentHashMap<>();
   private final Method ask;
   private final Method abandon;
 
@@ -57,12 +62,30 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
     }
     for (int i = 0; i < classes.length; i++) {
       try {
-        loadClass(classes[i].name());
+        remember(loadClass(classes[i].name()));
         loaded[i] = true;
       } catch (ClassNotFoundException | LinkageError e) {
         throw new ClassInstallException(e.toString(), loaded);
       }
     }
+  }
+
+  /** Keeps the newest class of a name that the user declared: it lies in the unit's wrapper. */
+  private void remember(Class<?> type) {
+    Matcher name = DECLARED.matcher(type.getName());
+    if (name.matches()) {
+      declared.put(name.group(1).replace('$', '.'), type);
+    }
+  }
+
+  /** The class of the session with this name, as in {@code Lap} or {@code Lap.Split}. */
+  Optional<Class<?>> declared(String name) {
+    return Optional.ofNullable(declared.get(name));
+  }
+
+  /** Whether a type as it is written names a class of the session. */
+  boolean declares(String written) {
+    return declared.keySet().stream().anyMatch(written::contains);
   }
 
   @Override

@@ -29,10 +29,11 @@ final class Workbench {
 
   Workbench(Preamble preamble, ReentrantLock compiling) {
     this.compiling = compiling;
-    this.engine = new Engine(new SnippetLoader(), compiling);
+    SnippetLoader loader = new SnippetLoader();
+    this.engine = new Engine(loader, compiling);
     this.shell = JShell.builder().executionEngine(new EngineProvider(engine), Map.of()).build();
     this.splitter = new Splitter(shell.sourceCodeAnalysis());
-    this.assistance = new Assistance(shell.sourceCodeAnalysis(), splitter);
+    this.assistance = new Assistance(shell, loader, splitter, preamble);
     this.results = new Results(shell, origins);
     this.findings = new Findings(shell, engine, origins, assistance, preamble);
     Evaluation start = evaluate(preamble.source(), value -> {});
