@@ -254,8 +254,7 @@ public final class JavadocTexts {
       put(key, said.toString());
     }
 
-    private static void line(
-        StringBuilder said, String tag, List<? extends DocTree> description) {
+    private static void line(StringBuilder said, String tag, List<? extends DocTree> description) {
       said.append(said.length() == 0 ? "" : "\n").append(tag).append(' ');
       said.append(new Plain().of(description).replaceAll("\\s*\n\\s*", " "));
     }
@@ -304,10 +303,7 @@ public final class JavadocTexts {
     String of(List<? extends DocTree> parts) {
       parts.forEach(this::add);
       String said =
-          text.toString()
-              .replaceAll("[ \\t]*\n[ \\t]*", "\n")
-              .replaceAll("\n{3,}", "\n\n")
-              .strip();
+          text.toString().replaceAll("[ \\t]*\n[ \\t]*", "\n").replaceAll("\n{3,}", "\n\n").strip();
       return firstSentenceApart(said);
     }
 

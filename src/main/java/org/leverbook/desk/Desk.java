@@ -29,8 +29,7 @@ public final class Desk implements AutoCloseable {
   public static Desk open() {
     return new Desk(
         Session.open(
-            new Preamble(
-                Imports.SOURCE, List.of(Vocabulary.class), List.of(new QuotedTexts()))));
+            new Preamble(Imports.SOURCE, List.of(Vocabulary.class), List.of(new QuotedTexts()))));
   }
 
   /**

@@ -36,7 +36,7 @@ final class QuotedTexts implements Suggestions {
           "photo", Set.of("png", "jpg", "jpeg", "gif", "bmp"),
           "landmarks", Set.of("csv"),
           "lifters", Set.of("csv"),
-          "table", Set.of("csv"),
+          "table", Set.of("csv", "json"),
           "labelWords", Set.of("txt"),
           "load", Set.of("jsh", "ipynb"));
 
@@ -121,7 +121,8 @@ final class QuotedTexts implements Suggestions {
 
   /** The files of the folder that is typed so far, those first that end as they should. */
   private static List<Suggestion> files(String begun, Set<String> endings) {
-    String folder = begun.substring(0, Math.max(begun.lastIndexOf('/'), begun.lastIndexOf('\\')) + 1);
+    String folder =
+        begun.substring(0, Math.max(begun.lastIndexOf('/'), begun.lastIndexOf('\\')) + 1);
     String name = begun.substring(folder.length());
     try (Stream<Path> all = Files.list(Path.of(folder.isEmpty() ? "." : folder))) {
       return all.filter(path -> name.startsWith(".") || !isHidden(path))

@@ -16,9 +16,10 @@ public abstract sealed class DoubtWords extends CompareWords permits ClaimWords 
   DoubtWords() {}
 
   /**
-   * How sure the start of a lift is. {@code doubt(pull).band(L5_S1)} works; {@code
-   * doubt(pull).draws(5)} is refused: "Between 100 and 20,000 cases can be drawn, but 5 were asked
-   * for."
+   * How sure the start of a lift is, as in {@code doubt(pull).band(L5_S1)}.
+   *
+   * <p>{@code doubt(pull).draws(5)} is refused: "Between 100 and 20,000 cases can be drawn, but 5
+   * were asked for."
    *
    * @param <L> the kind of lift
    * @param lift what is done
@@ -56,8 +57,8 @@ public abstract sealed class DoubtWords extends CompareWords permits ClaimWords 
   }
 
   /**
-   * Which inputs move the moment at a joint most at the start of a lift; short for {@code
-   * doubt(lift).sensitivity(joint)}.
+   * Which inputs move the moment at a joint most at the start of a lift, as in {@code
+   * sensitivity(pull, L5_S1)}; short for {@code doubt(lift).sensitivity(joint)}.
    *
    * @param <L> the kind of lift
    * @param lift what is done

@@ -40,7 +40,7 @@ public abstract sealed class FigureWords extends OptimumWords permits PageWords 
 
   /**
    * The usual look: for the pages of an article, in calm colours that readers of every colour
-   * vision tell apart.
+   * vision tell apart, as in {@code style(article())}.
    *
    * @return the style; {@code .withColour(…)}, {@code .withLetters(1.2)}, {@code .withLines(2)},
    *     {@code .speaking(labelWords("german.txt"))} change it
@@ -50,7 +50,8 @@ public abstract sealed class FigureWords extends OptimumWords permits PageWords 
   }
 
   /**
-   * Larger letters and wider lines, to be read from the last row.
+   * Larger letters and wider lines, to be read from the last row, as in {@code
+   * pull.start().picture().styled(slide())}.
    *
    * @return the style
    */
@@ -59,7 +60,8 @@ public abstract sealed class FigureWords extends OptimumWords permits PageWords 
   }
 
   /**
-   * Greys, dashes and markers instead of colours.
+   * Greys, dashes and markers instead of colours, as in {@code
+   * pull.start().picture().styled(blackAndWhite())}.
    *
    * @return the style
    */
@@ -68,7 +70,8 @@ public abstract sealed class FigureWords extends OptimumWords permits PageWords 
   }
 
   /**
-   * The clearest colours for readers of every colour vision; less calm than the usual ones.
+   * The clearest colours for readers of every colour vision, as in {@code style(clearColours())};
+   * less calm than the usual ones.
    *
    * @return the style
    */

@@ -27,7 +27,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   LegLiftWords() {}
 
   /**
-   * Deadlift: conventional: setup and pull from the floor, hip height, stance, grip.
+   * Deadlift: conventional: setup and pull from the floor, hip height, stance, grip, as in {@code
+   * deadlift(lifter).holding(barbell(kg(140))).hipHeight(cm(58)).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -37,7 +38,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Sumo deadlift: wide stance, hands inside the knees.
+   * Sumo deadlift: wide stance, hands inside the knees, as in {@code sumoDeadlift(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -47,7 +48,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Trap bar deadlift: hands at the sides.
+   * Trap bar deadlift: hands at the sides, as in {@code trapBarDeadlift(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -57,7 +58,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Stiff leg deadlift: from the floor with nearly straight knees.
+   * Stiff leg deadlift: from the floor with nearly straight knees, as in {@code
+   * stiffLegDeadlift(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -67,7 +69,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Romanian deadlift: from standing to below the knees.
+   * Romanian deadlift: from standing to below the knees, as in {@code
+   * romanianDeadlift(lifter).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -77,7 +80,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Rack pull: from pins: barHeight(cm(50)).
+   * Rack pull: from pins: barHeight(cm(50)), as in {@code
+   * rackPull(lifter).barHeight(cm(50)).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -87,7 +91,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Good morning: bar on the back, bent from the hips.
+   * Good morning: bar on the back, bent from the hips, as in {@code goodMorning(lifter).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -97,7 +101,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Swing bottom: the turning point of a kettlebell swing, held still.
+   * Swing bottom: the turning point of a kettlebell swing, held still, as in {@code
+   * swingBottom(lifter).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -107,7 +112,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Back squat: bar high or low: depth, stance, heels.
+   * Back squat: bar high or low: depth, stance, heels, as in {@code
+   * backSquat(lifter).holding(barbell(kg(100))).depth(deg(5)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -117,7 +123,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Front squat: bar on the front of the shoulders.
+   * Front squat: bar on the front of the shoulders, as in {@code frontSquat(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -127,7 +133,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Goblet squat: a weight at the chest.
+   * Goblet squat: a weight at the chest, as in {@code gobletSquat(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -137,7 +143,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Split squat: a stride: stepLength(cm(70)).
+   * Split squat: a stride: stepLength(cm(70)), as in {@code
+   * splitSquat(lifter).stepLength(cm(70)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -147,7 +154,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Step up: onto a box: stepHeight(cm(40)).
+   * Step up: onto a box: stepHeight(cm(40)), as in {@code
+   * stepUp(lifter).stepHeight(cm(40)).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -157,7 +165,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Leg press: a sled on a rail.
+   * Leg press: a sled on a rail, as in {@code legPress(lifter).machine(kg(150)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -167,7 +175,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Hip thrust: bar on the hips, upper back on a bench.
+   * Hip thrust: bar on the hips, upper back on a bench, as in {@code hipThrust(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -177,7 +185,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Back extension: over a pad at 45 degrees; padAngle(deg(0)) is flat.
+   * Back extension: over a pad at 45 degrees; padAngle(deg(0)) is flat, as in {@code
+   * backExtension(lifter).padAngle(deg(0)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -187,7 +196,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Leg curl: lying, against a lever.
+   * Leg curl: lying, against a lever, as in {@code legCurl(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -197,7 +206,7 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Leg extension: seated, against a lever.
+   * Leg extension: seated, against a lever, as in {@code legExtension(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -207,7 +216,8 @@ public abstract sealed class LegLiftWords extends MarkWords permits PressLiftWor
   }
 
   /**
-   * Calf raise: bar on the back, onto the balls of the feet.
+   * Calf raise: bar on the back, onto the balls of the feet, as in {@code
+   * calfRaise(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings

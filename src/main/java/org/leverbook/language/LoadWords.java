@@ -25,22 +25,22 @@ import org.leverbook.quantity.Refused;
 /** The words for what is lifted; {@link Vocabulary} hands them on. */
 public abstract sealed class LoadWords extends UnitWords permits SupportWords {
 
-  /** Against gravity. */
+  /** Against gravity, as in {@code partner(newton(200), UPWARD)}. */
   public static final Direction UPWARD = Direction.UPWARD;
 
-  /** With gravity. */
+  /** With gravity, as in {@code partner(newton(200), DOWNWARD)}. */
   public static final Direction DOWNWARD = Direction.DOWNWARD;
 
-  /** Where the lifter looks when standing. */
+  /** Where the lifter looks when standing, as in {@code partner(newton(200), FORWARD)}. */
   public static final Direction FORWARD = Direction.FORWARD;
 
-  /** Behind the lifter. */
+  /** Behind the lifter, as in {@code partner(newton(200), BACKWARD)}. */
   public static final Direction BACKWARD = Direction.BACKWARD;
 
-  /** To the lifter's own left. */
+  /** To the lifter's own left, as in {@code partner(newton(200), LEFTWARD)}. */
   public static final Direction LEFTWARD = Direction.LEFTWARD;
 
-  /** To the lifter's own right. */
+  /** To the lifter's own right, as in {@code partner(newton(200), RIGHTWARD)}. */
   public static final Direction RIGHTWARD = Direction.RIGHTWARD;
 
   /** Farther away than this no gym reaches, metres. */

@@ -23,7 +23,7 @@ public abstract sealed class MuscleWords extends PullLiftWords permits SeriesWor
   }
 
   /**
-   * All muscles by trade group, of a man of 75 kg and 175 cm.
+   * All muscles by trade group, of a man of 75 kg and 175 cm, as in {@code muscles()}.
    *
    * @return the table
    */
@@ -32,7 +32,7 @@ public abstract sealed class MuscleWords extends PullLiftWords permits SeriesWor
   }
 
   /**
-   * All muscles by trade group, of a lifter.
+   * All muscles by trade group, of a lifter, as in {@code muscles(lifter)}.
    *
    * @param lifter who
    * @return the table

@@ -108,7 +108,8 @@ public abstract sealed class OptimumWords extends ClaimWords permits FigureWords
   }
 
   /**
-   * The setting with the highest quantity; otherwise like {@code lowest}.
+   * The setting with the highest quantity, as in {@code highest("hip height", cm(50), cm(70), h ->
+   * pull.hipHeight(h).start(), p -> p.moment(HIP).size())}; otherwise like {@code lowest}.
    *
    * @param <Q> what kind of quantity the setting is
    * @param <T> what is looked at
@@ -130,7 +131,8 @@ public abstract sealed class OptimumWords extends ClaimWords permits FigureWords
   }
 
   /**
-   * The setting with the greatest moment at a joint; otherwise like {@code lowest}.
+   * The setting with the greatest moment at a joint, as in {@code highest("hip height", cm(50),
+   * cm(70), h -> pull.hipHeight(h).start(), HIP)}; otherwise like {@code lowest}.
    *
    * @param <Q> what kind of quantity the setting is
    * @param name what is set
@@ -151,7 +153,9 @@ public abstract sealed class OptimumWords extends ClaimWords permits FigureWords
   }
 
   /**
-   * The pair of settings with the highest quantity; otherwise like {@code lowest}.
+   * The pair of settings with the highest quantity, as in {@code highest("hip height", cm(55),
+   * cm(70), "stance width", cm(25), cm(45), (h, w) -> pull.hipHeight(h).stanceWidth(w).start(), p
+   * -> p.moment(HIP).size())}; otherwise like {@code lowest}.
    *
    * @param <A> what kind of quantity the first setting is
    * @param <B> what kind of quantity the second setting is

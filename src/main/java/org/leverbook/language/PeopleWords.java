@@ -24,7 +24,8 @@ public abstract sealed class PeopleWords extends SeriesWords permits CompareWord
   }
 
   /**
-   * Adults, half of them women unless {@code .women(percent(30))} says otherwise.
+   * Adults, half of them women unless {@code .women(percent(30))} says otherwise, as in {@code
+   * people(200, 1)}.
    *
    * @param count how many
    * @param seed the same seed gives the same people
@@ -37,7 +38,8 @@ public abstract sealed class PeopleWords extends SeriesWords permits CompareWord
 
   /**
    * A club's list: a CSV file with the columns label, sex, mass (kg), stature (cm) and, if
-   * measured, age, training and lengths such as thigh (cm); bad rows are kept out and told.
+   * measured, age, training and lengths such as thigh (cm); bad rows are kept out and told, as in
+   * {@code lifters("notebooks/club.csv")}.
    *
    * @param file its name
    * @return the lifters

@@ -26,7 +26,8 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   PressLiftWords() {}
 
   /**
-   * Bench press: grip width, bench angle, elbows.
+   * Bench press: grip width, bench angle, elbows, as in {@code
+   * benchPress(lifter).holding(barbell(kg(80))).gripWidth(cm(70)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -36,7 +37,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Push up: on hands and toes.
+   * Push up: on hands and toes, as in {@code pushUp(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -46,7 +47,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Dip: between parallel bars.
+   * Dip: between parallel bars, as in {@code dip(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -56,7 +57,8 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Overhead press: a bar from the shoulders to overhead.
+   * Overhead press: a bar from the shoulders to overhead, as in {@code
+   * overheadPress(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -66,7 +68,8 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Lateral raise: dumbbells to the sides: raise(deg(90)).
+   * Lateral raise: dumbbells to the sides: raise(deg(90)), as in {@code
+   * lateralRaise(lifter).raise(deg(80)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -76,7 +79,8 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Cable lateral raise: one arm against a cable: pulleyHeight(cm(60)).
+   * Cable lateral raise: one arm against a cable: pulleyHeight(cm(60)), as in {@code
+   * cableLateralRaise(lifter).pulleyHeight(cm(60)).middle()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -86,7 +90,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Front raise: dumbbells forward.
+   * Front raise: dumbbells forward, as in {@code frontRaise(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -96,7 +100,8 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Pullover: a weight from above the chest to behind the head.
+   * Pullover: a weight from above the chest to behind the head, as in {@code
+   * pullover(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -106,7 +111,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Barbell curl: standing, upper arms still.
+   * Barbell curl: standing, upper arms still, as in {@code barbellCurl(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -116,7 +121,8 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Preacher curl: upper arms on a pad: padAngle(deg(45)).
+   * Preacher curl: upper arms on a pad: padAngle(deg(45)), as in {@code
+   * preacherCurl(lifter).padAngle(deg(45)).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -126,7 +132,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Incline curl: lying back, arms hanging.
+   * Incline curl: lying back, arms hanging, as in {@code inclineCurl(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -136,7 +142,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Triceps pushdown: at a high pulley.
+   * Triceps pushdown: at a high pulley, as in {@code tricepsPushdown(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -146,7 +152,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Overhead triceps: elbows straightened overhead.
+   * Overhead triceps: elbows straightened overhead, as in {@code overheadTriceps(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -156,7 +162,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Wrist curl: forearms on a bench.
+   * Wrist curl: forearms on a bench, as in {@code wristCurl(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -166,7 +172,7 @@ public abstract sealed class PressLiftWords extends LegLiftWords permits PullLif
   }
 
   /**
-   * Upright row: a bar along the front of the body.
+   * Upright row: a bar along the front of the body, as in {@code uprightRow(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings

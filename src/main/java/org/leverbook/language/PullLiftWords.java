@@ -26,7 +26,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   PullLiftWords() {}
 
   /**
-   * A row of a bar, bent over: trunk lean, knee bend, grip.
+   * A row of a bar, bent over: trunk lean, knee bend, grip, as in {@code
+   * bentOverRow(lifter).holding(barbell(kg(60))).trunkLean(deg(60)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -36,7 +37,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A row with one arm, the other hand on a bench: bench height, lean.
+   * A row with one arm, the other hand on a bench: bench height, lean, as in {@code
+   * oneArmRow(lifter).working(LEFT).benchHeight(cm(50)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -46,7 +48,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A row with the chest on a pad: pad angle, pad height.
+   * A row with the chest on a pad: pad angle, pad height, as in {@code
+   * chestSupportedRow(lifter).padAngle(deg(30)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -56,7 +59,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A row at a low pulley, seated: lean, grip, seat, pulley.
+   * A row at a low pulley, seated: lean, grip, seat, pulley, as in {@code
+   * seatedCableRow(lifter).stack(kg(50)).grip(Grip.OVERHAND).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -66,7 +70,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A row under a fixed bar, the body straight: bar height, feet on a box.
+   * A row under a fixed bar, the body straight: bar height, feet on a box, as in {@code
+   * invertedRow(lifter).barHeight(cm(70)).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -76,7 +81,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A pulldown at a high pulley, thighs under a pad.
+   * A pulldown at a high pulley, thighs under a pad, as in {@code
+   * latPulldown(lifter).stack(kg(60)).trunkLean(deg(-20)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -86,7 +92,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A pull-up at a fixed bar: grip, width, knees.
+   * A pull-up at a fixed bar: grip, width, knees, as in {@code
+   * pullUp(lifter).grip(Grip.UNDERHAND).gripWidth(cm(45)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -96,7 +103,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A pull of a rope to the face, elbows high: pulley, lean.
+   * A pull of a rope to the face, elbows high: pulley, lean, as in {@code
+   * facePull(lifter).pulleyHeight(cm(150)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -106,7 +114,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A raise sideways, bent over: trunk lean, raise.
+   * A raise sideways, bent over: trunk lean, raise, as in {@code
+   * rearDeltFly(lifter).holding(dumbbells(kg(6))).raise(deg(70)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -116,7 +125,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A lift of the shoulders with a bar: how far, grip.
+   * A lift of the shoulders with a bar: how far, grip, as in {@code
+   * shrug(lifter).shrug(deg(15)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -126,7 +136,7 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A hold on forearms and toes: hip height, spine.
+   * A hold on forearms and toes: hip height, spine, as in {@code plank(lifter).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -136,7 +146,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A hold on one forearm and one foot: side, hip height.
+   * A hold on one forearm and one foot: side, hip height, as in {@code
+   * sidePlank(lifter).working(LEFT).start()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -146,7 +157,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A sit-up, feet held: knee bend, lean, spine.
+   * A sit-up, feet held: knee bend, lean, spine, as in {@code
+   * sitUp(lifter).kneeBend(deg(100)).middle()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -156,7 +168,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A turn of the trunk against a cable from beside: turn, pulley.
+   * A turn of the trunk against a cable from beside: turn, pulley, as in {@code
+   * cableChop(lifter).turn(deg(25)).finish()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings
@@ -166,7 +179,8 @@ public abstract sealed class PullLiftWords extends PressLiftWords permits Muscle
   }
 
   /**
-   * A walk with a weight in one hand: side, step.
+   * A walk with a weight in one hand: side, step, as in {@code
+   * farmersCarry(lifter).holding(dumbbell(kg(30), RIGHT)).middle()}.
    *
    * @param lifter who lifts
    * @return the lift with its usual settings

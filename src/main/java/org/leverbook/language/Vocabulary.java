@@ -24,94 +24,102 @@ import org.leverbook.strength.Capacity;
  */
 public final class Vocabulary extends DeskWords {
 
-  /** A man's lengths and masses. */
+  /** A man's lengths and masses, as in {@code person(MALE, kg(85), cm(178))}. */
   public static final Sex MALE = Sex.MALE;
 
-  /** A woman's lengths and masses. */
+  /** A woman's lengths and masses, as in {@code person(FEMALE, kg(65), cm(168))}. */
   public static final Sex FEMALE = Sex.FEMALE;
 
-  /** The person's left. */
+  /** The person's left, as in {@code start.moment(KNEE, LEFT)}. */
   public static final Side LEFT = Side.LEFT;
 
-  /** The person's right. */
+  /** The person's right, as in {@code start.moment(KNEE, RIGHT)}. */
   public static final Side RIGHT = Side.RIGHT;
 
-  /** Hip joint. */
+  /** Hip joint, as in {@code start.moment(HIP)}. */
   public static final JointId HIP = JointId.HIP;
 
-  /** Knee joint. */
+  /** Knee joint, as in {@code start.moment(KNEE)}. */
   public static final JointId KNEE = JointId.KNEE;
 
-  /** Ankle joint. */
+  /** Ankle joint, as in {@code start.moment(ANKLE)}. */
   public static final JointId ANKLE = JointId.ANKLE;
 
-  /** Low back: sacrum to fifth lumbar vertebra. */
+  /** Low back: sacrum to fifth lumbar vertebra, as in {@code start.moment(L5_S1)}. */
   public static final JointId L5_S1 = JointId.L5_S1;
 
-  /** Low back: fourth to fifth lumbar vertebra. */
+  /** Low back: fourth to fifth lumbar vertebra, as in {@code start.moment(L4_L5)}. */
   public static final JointId L4_L5 = JointId.L4_L5;
 
-  /** Low back: third to fourth lumbar vertebra. */
+  /** Low back: third to fourth lumbar vertebra, as in {@code start.moment(L3_L4)}. */
   public static final JointId L3_L4 = JointId.L3_L4;
 
-  /** Where the rib cage begins. */
+  /** Where the rib cage begins, as in {@code start.moment(T12_L1)}. */
   public static final JointId T12_L1 = JointId.T12_L1;
 
-  /** Mid back. */
+  /** Mid back, as in {@code start.moment(T7_T8)}. */
   public static final JointId T7_T8 = JointId.T7_T8;
 
-  /** Base of the neck. */
+  /** Base of the neck, as in {@code start.moment(C7_T1)}. */
   public static final JointId C7_T1 = JointId.C7_T1;
 
-  /** Shoulder joint. */
+  /** Shoulder joint, as in {@code start.moment(SHOULDER)}. */
   public static final JointId SHOULDER = JointId.SHOULDER;
 
-  /** Sternoclavicular joint, which carries the shoulder. */
+  /**
+   * Sternoclavicular joint, which carries the shoulder, as in {@code
+   * start.moment(SHOULDER_GIRDLE)}.
+   */
   public static final JointId SHOULDER_GIRDLE = JointId.SHOULDER_GIRDLE;
 
-  /** Elbow joint. */
+  /** Elbow joint, as in {@code start.moment(ELBOW)}. */
   public static final JointId ELBOW = JointId.ELBOW;
 
-  /** Wrist joint. */
+  /** Wrist joint, as in {@code start.moment(WRIST)}. */
   public static final JointId WRIST = JointId.WRIST;
 
-  /** Hand on the bar. */
+  /** Hand on the bar, as in {@code start.moment(GRIP)}. */
   public static final JointId GRIP = JointId.GRIP;
 
-  /** Feet, for changing a build. */
+  /** Feet, for changing a build, as in {@code lifter.longer(FOOT, percent(8))}. */
   public static final Part FOOT = Part.FOOT;
 
-  /** Ankle to knee, for changing a build. */
+  /** Ankle to knee, for changing a build, as in {@code lifter.longer(SHANK, percent(8))}. */
   public static final Part SHANK = Part.SHANK;
 
-  /** Knee to hip, for changing a build. */
+  /** Knee to hip, for changing a build, as in {@code lifter.longer(THIGH, percent(8))}. */
   public static final Part THIGH = Part.THIGH;
 
-  /** Hip axis to the base of the neck, for changing a build. */
+  /**
+   * Hip axis to the base of the neck, for changing a build, as in {@code lifter.longer(TRUNK,
+   * percent(8))}.
+   */
   public static final Part TRUNK = Part.TRUNK;
 
-  /** Shoulder to elbow, for changing a build. */
+  /**
+   * Shoulder to elbow, for changing a build, as in {@code lifter.longer(UPPER_ARM, percent(8))}.
+   */
   public static final Part UPPER_ARM = Part.UPPER_ARM;
 
-  /** Elbow to wrist, for changing a build. */
+  /** Elbow to wrist, for changing a build, as in {@code lifter.longer(FOREARM, percent(8))}. */
   public static final Part FOREARM = Part.FOREARM;
 
-  /** Wrist to fingertips, for changing a build. */
+  /** Wrist to fingertips, for changing a build, as in {@code lifter.longer(HAND, percent(8))}. */
   public static final Part HAND = Part.HAND;
 
-  /** Masses after de Leva (1996). */
+  /** Masses after de Leva (1996), as in {@code lifter.weighedBy(DE_LEVA_1996)}. */
   public static final SegmentTable DE_LEVA_1996 = SegmentTable.DE_LEVA_1996;
 
-  /** Masses after Winter (2009). */
+  /** Masses after Winter (2009), as in {@code lifter.weighedBy(WINTER_2009)}. */
   public static final SegmentTable WINTER_2009 = SegmentTable.WINTER_2009;
 
-  /** A healthy adult who does not train with weights. */
+  /** A healthy adult who does not train with weights, as in {@code lifter.trained(UNTRAINED)}. */
   public static final Training UNTRAINED = Training.UNTRAINED;
 
-  /** Has trained with weights for a year or more. */
+  /** Has trained with weights for a year or more, as in {@code lifter.trained(TRAINED)}. */
   public static final Training TRAINED = Training.TRAINED;
 
-  /** Competes in strength sports at national level. */
+  /** Competes in strength sports at national level, as in {@code lifter.trained(COMPETITIVE)}. */
   public static final Training COMPETITIVE = Training.COMPETITIVE;
 
   private Vocabulary() {}
@@ -144,7 +152,8 @@ public final class Vocabulary extends DeskWords {
   }
 
   /**
-   * The library of lifts, each with its usual settings.
+   * The library of lifts, each with its usual settings, as in {@code allLifts(lifter).named("back
+   * squat")}.
    *
    * @param lifter who lifts
    * @return one lift each; {@code .named("back squat")}, {@code .table()}, {@code .save()}
@@ -165,7 +174,7 @@ public final class Vocabulary extends DeskWords {
   }
 
   /**
-   * The words by theme, each with an example.
+   * The words by theme, each with an example, as in {@code help()}.
    *
    * @return a short text
    */
@@ -184,7 +193,7 @@ public final class Vocabulary extends DeskWords {
     return Help.of(topic);
   }
 
-  /** Leaves the shell, or ends the script here, without an error. */
+  /** Leaves the shell, or ends the script here, without an error, as in {@code quit()}. */
   public static void quit() {
     Leaving.ask();
   }

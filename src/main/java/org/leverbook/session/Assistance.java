@@ -74,9 +74,11 @@ final class Assistance {
           .map(of -> offers.steps(of, forms))
           .orElseGet(() -> compilers(place, text, cursor));
     }
+    if (place.back(1).filter(t -> t.is("::")).isPresent()) {
+      return place.receiver().map(of -> offers.references(of, forms)).orElse(List.of());
+    }
     boolean beyond =
-        place.back(1).filter(t -> t.is("::") || t.isWord("new") || t.is("@")).isPresent()
-            || isImport(place);
+        place.back(1).filter(t -> t.isWord("new") || t.is("@")).isPresent() || isImport(place);
     return beyond ? compilers(place, text, cursor) : offers.names(typeNames(place));
   }
 
@@ -257,9 +259,7 @@ final class Assistance {
       int bracket = place.expressions().tokens().get(open.bracket()).start();
       String asked = text.substring(unitStart(text, bracket), bracket + 1);
       List<String> lines = compilersDocumentation(asked, false);
-      return lines.isEmpty()
-          ? Optional.empty()
-          : Optional.of(new CallHint(lines, open.argument()));
+      return lines.isEmpty() ? Optional.empty() : Optional.of(new CallHint(lines, open.argument()));
     }
     Calls calls = place.expressions().calls();
     List<int[]> before = place.chains().before(open.bracket(), open.argument(), open.start());

@@ -135,8 +135,7 @@ final class Calls {
           i < takes.size() ? Optional.of(Meaning.value(takes.get(i))) : Optional.empty());
     }
     int body = arrow(argument) + 1;
-    Optional<Type> gives =
-        scope.within(meanings, () -> expressions.typeOf(body, argument[1]));
+    Optional<Type> gives = scope.within(meanings, () -> expressions.typeOf(body, argument[1]));
     return gives
         .map(type -> Types.learned(known, Types.lambdaGives(of, method.get()), type))
         .orElse(known);
@@ -176,7 +175,8 @@ final class Calls {
     return all.stream()
         .sorted(
             Comparator.comparing((Form form) -> !fits(form, types))
-                .thenComparing(form -> form.typeAt(before.size()).isEmpty() && !isWhole(form, before))
+                .thenComparing(
+                    form -> form.typeAt(before.size()).isEmpty() && !isWhole(form, before))
                 .thenComparing(form -> form.parameters().size())
                 .thenComparing(form -> Terms.form(form).length()))
         .toList();

@@ -112,14 +112,17 @@ final class Chains {
       begin -= 2;
     }
     if (begin > 0 && tokens.get(begin - 1).isWord("new")) {
-      return scope.types().reading(tokens, begin).type().map(Types::raw).map(Forms::makers)
+      return scope
+          .types()
+          .reading(tokens, begin)
+          .type()
+          .map(Types::raw)
+          .map(Forms::makers)
           .orElse(List.of());
     }
     String called = tokens.get(name).text();
     if (name > 0 && tokens.get(name - 1).is(".")) {
-      return meaning(name - 2)
-          .map(of -> expressions.calls().ofValue(of, called))
-          .orElse(List.of());
+      return meaning(name - 2).map(of -> expressions.calls().ofValue(of, called)).orElse(List.of());
     }
     return scope.forms(called);
   }

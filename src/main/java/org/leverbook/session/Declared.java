@@ -51,7 +51,10 @@ final class Declared {
     Map<String, Optional<Type>> found = new TreeMap<>();
     shell
         .variables()
-        .filter(each -> shell.status(each).isActive() && each.subKind() != SubKind.TEMP_VAR_EXPRESSION_SUBKIND)
+        .filter(
+            each ->
+                shell.status(each).isActive()
+                    && each.subKind() != SubKind.TEMP_VAR_EXPRESSION_SUBKIND)
         .forEach(each -> found.put(each.name(), type(each)));
     return found;
   }
@@ -122,8 +125,7 @@ final class Declared {
     }
     boolean varargs = taken.endsWith("...");
     return gives.map(
-        type ->
-            new Form(method.name(), null, parameters, varargs, type, true, Optional.empty()));
+        type -> new Form(method.name(), null, parameters, varargs, type, true, Optional.empty()));
   }
 
   /** Reads the heads of methods. */

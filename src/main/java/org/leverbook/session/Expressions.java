@@ -268,8 +268,7 @@ final class Expressions {
       }
       at = Math.min(close + 1, to);
       Optional<Meaning> inner = meaningOf(open + 1, Math.min(close, to));
-      boolean operandFollows =
-          at < to && tokens.get(at).kind() != Token.Kind.SIGN || sees("(");
+      boolean operandFollows = at < to && tokens.get(at).kind() != Token.Kind.SIGN || sees("(");
       KnownTypes.Reading type = scope.types().reading(tokens, open + 1);
       Optional<Type> cast = type.type().filter(t -> type.end() == close);
       if (operandFollows && cast.isPresent()) {

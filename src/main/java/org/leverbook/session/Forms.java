@@ -122,7 +122,8 @@ final class Forms {
 
   /** The ways to make a value of a class by {@code new}. */
   static List<Form> makers(Class<?> type) {
-    Constructor<?>[] all = isOfSession(type) ? type.getDeclaredConstructors() : type.getConstructors();
+    Constructor<?>[] all =
+        isOfSession(type) ? type.getDeclaredConstructors() : type.getConstructors();
     return Arrays.stream(all)
         .filter(each -> !Modifier.isPrivate(each.getModifiers()) && !each.isSynthetic())
         .sorted(Comparator.comparing(Constructor::getParameterCount))

@@ -20,6 +20,11 @@ import java.util.stream.Collectors;
 /** What our Javadoc says of classes and their members, from the texts that the build wrote. */
 final class Javadocs {
 
+  private static final String EXAMPLE = ", as in ";
+
+  /** A longer sentence does not fit beside a word on a usual screen, in characters. */
+  private static final int LONG = 80;
+
   private final Map<String, Map<String, Text>> known = new HashMap<>();
 
   /**
@@ -29,9 +34,11 @@ final class Javadocs {
    */
   record Text(List<String> lines) {
 
-    /** The first sentence. */
+    /** The first sentence; a long one without its example, so that it fits on a line. */
     String first() {
-      return lines.isEmpty() || lines.get(0).startsWith("@") ? "" : plain(lines.get(0));
+      String first = lines.isEmpty() || lines.get(0).startsWith("@") ? "" : plain(lines.get(0));
+      int example = first.indexOf(EXAMPLE);
+      return example < 0 || first.length() <= LONG ? first : first.substring(0, example) + ".";
     }
 
     /** What a tag says; one line for each. */

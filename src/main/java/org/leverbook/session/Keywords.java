@@ -11,8 +11,24 @@ final class Keywords {
   /** Behind these a name or a value follows. */
   static final Set<String> LEADS_ON =
       Set.of(
-          "return", "new", "else", "case", "throw", "instanceof", "assert", "yield", "do", "final",
-          "static", "public", "private", "abstract", "extends", "implements", "import", "throws");
+          "return",
+          "new",
+          "else",
+          "case",
+          "throw",
+          "instanceof",
+          "assert",
+          "yield",
+          "do",
+          "final",
+          "static",
+          "public",
+          "private",
+          "abstract",
+          "extends",
+          "implements",
+          "import",
+          "throws");
 
   private static final Map<String, String> STATEMENTS =
       new TreeMap<>(

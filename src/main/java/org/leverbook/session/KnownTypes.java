@@ -39,9 +39,7 @@ final class KnownTypes {
    * @param declared finds the classes that the session itself declared
    */
   KnownTypes(
-      ClassLoader loader,
-      List<String> imports,
-      Function<String, Optional<Class<?>>> declared) {
+      ClassLoader loader, List<String> imports, Function<String, Optional<Class<?>>> declared) {
     this.loader = loader;
     this.imports = imports;
     this.declared = declared;
@@ -83,7 +81,8 @@ final class KnownTypes {
     int dot = name.indexOf('.');
     if (dot > 0) {
       return named(name.substring(0, dot))
-          .flatMap(outer -> load(outer.getName() + "$" + name.substring(dot + 1).replace('.', '$')));
+          .flatMap(
+              outer -> load(outer.getName() + "$" + name.substring(dot + 1).replace('.', '$')));
     }
     for (String each : imports) {
       if (each.endsWith("." + name)) {

@@ -125,7 +125,11 @@ final class Locals {
     Supplier<Optional<Type>> finder;
     if (type.isPresent()) {
       boolean declares =
-          next.is("=") || next.is(";") || next.is(":") || next.is(",") || next.is(")")
+          next.is("=")
+              || next.is(";")
+              || next.is(":")
+              || next.is(",")
+              || next.is(")")
               || next.kind() == Token.Kind.BREAK;
       if (!declares) {
         return;

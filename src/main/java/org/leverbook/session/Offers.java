@@ -15,7 +15,9 @@ import java.util.stream.Collectors;
 /** Gathers the ways to go on at one place, those first that give what is wanted there. */
 final class Offers {
 
-  /** The user's own values and methods that fit come first, then words, then what own values give. */
+  /**
+   * The user's own values and methods that fit come first, then words, then what own values give.
+   */
   private static final int OWN = 0;
 
   private static final int MADE_BY_OWN = 1;
@@ -91,6 +93,17 @@ final class Offers {
     return found;
   }
 
+  /** The methods of a type that can be named without being called, as in Position::held. */
+  List<Completion> references(Meaning of, Forms forms) {
+    forms.of(of.type()).stream()
+        .filter(form -> !isOfEveryObject(form))
+        .forEach(form -> add(OTHER, form.name(), Terms.form(form), abouts.of(form)));
+    if (of.namesType()) {
+      add(OTHER, "new", "", "makes a value of the class");
+    }
+    return ranked(false);
+  }
+
   private static boolean isOfEveryObject(Form form) {
     return form.origin()
         .filter(origin -> origin instanceof java.lang.reflect.Method)
@@ -120,7 +133,8 @@ final class Offers {
         .forEach(
             (word, about) -> {
               boolean truth = word.equals("true") || word.equals("false");
-              boolean fits = truth && wanted.stream().anyMatch(t -> Types.wrapped(t) == Boolean.class);
+              boolean fits =
+                  truth && wanted.stream().anyMatch(t -> Types.wrapped(t) == Boolean.class);
               boolean shown = !place.prefix().isEmpty() || place.isStatement() || fits;
               if (shown) {
                 add(fits ? FITTING : OTHER, word, "", about);
@@ -205,7 +219,11 @@ final class Offers {
     Terms.takenByLambda(type)
         .ifPresent(
             taken ->
-                add(MADE_BY_OWN, taken + " -> ", Terms.of(type), "what is to be done with each value"));
+                add(
+                    MADE_BY_OWN,
+                    taken + " -> ",
+                    Terms.of(type),
+                    "what is to be done with each value"));
   }
 
   private void addTypes(List<String> typeNames) {
@@ -265,9 +283,7 @@ final class Offers {
         .filter(o -> !exact || o.completion().text().startsWith(prefix))
         // Where something fits and nothing is typed, what does not fit is only in the way.
         .filter(o -> !fitting || o.rank() < OTHER || isOwn(o.completion().text()))
-        .sorted(
-            Comparator.comparingInt(Offer::rank)
-                .thenComparing(o -> o.completion().text()))
+        .sorted(Comparator.comparingInt(Offer::rank).thenComparing(o -> o.completion().text()))
         .forEach(o -> kept.putIfAbsent(o.completion().text(), o));
     return kept.values().stream().map(Offer::completion).toList();
   }

@@ -153,8 +153,9 @@ final class Place {
       case NUMBER, STRING, CHARACTER -> true;
       case NAME -> !Keywords.LEADS_ON.contains(token.text());
       case SIGN ->
-          token.is("]") || token.is("++") && !isStatement() || token.is(")") && !isStatement()
-              && !isCast();
+          token.is("]")
+              || token.is("++") && !isStatement()
+              || token.is(")") && !isStatement() && !isCast();
       case BREAK -> false;
     };
   }

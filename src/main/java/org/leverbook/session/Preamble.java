@@ -10,8 +10,7 @@ import java.util.List;
  *     is missing
  * @param suggestions what may stand inside quoted texts
  */
-public record Preamble(
-    String source, List<Class<?>> vocabulary, List<Suggestions> suggestions) {
+public record Preamble(String source, List<Class<?>> vocabulary, List<Suggestions> suggestions) {
 
   /** Nothing but plain Java. */
   public static final Preamble NONE = new Preamble("", List.of());

@@ -88,7 +88,9 @@ final class Terms {
     if (LISTS.contains(name)) {
       return "list of " + of.get(0);
     }
-    return name.equals("Map") ? "map of " + of.get(0) + " to " + of.get(1) : simple(Types.raw(type));
+    return name.equals("Map")
+        ? "map of " + of.get(0) + " to " + of.get(1)
+        : simple(Types.raw(type));
   }
 
   /** The shape of a lambda, where one is wanted, as in {@code length -> position}. */
@@ -145,7 +147,9 @@ final class Terms {
     Class<?> raw = type instanceof TypeVariable ? Object.class : Types.raw(type);
     Object[] choices = raw.getEnumConstants();
     return choices != null && choices.length <= FEW
-        ? Arrays.stream(choices).map(each -> ((Enum<?>) each).name()).collect(Collectors.joining(" or "))
+        ? Arrays.stream(choices)
+            .map(each -> ((Enum<?>) each).name())
+            .collect(Collectors.joining(" or "))
         : of(type);
   }
 
@@ -163,8 +167,11 @@ final class Terms {
       said.append(many ? ", …" : "");
     }
     said.append(')');
-    boolean maker = form.owner() != null && form.gives() == form.owner() && form.isStatic()
-        && form.origin().filter(o -> o instanceof java.lang.reflect.Constructor).isPresent();
+    boolean maker =
+        form.owner() != null
+            && form.gives() == form.owner()
+            && form.isStatic()
+            && form.origin().filter(o -> o instanceof java.lang.reflect.Constructor).isPresent();
     return maker || form.gives() == void.class ? said.toString() : said + ": " + of(form.gives());
   }
 

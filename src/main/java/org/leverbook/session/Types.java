@@ -20,7 +20,12 @@ final class Types {
 
   private static final List<Class<?>> WIDENING =
       List.of(
-          Byte.class, Short.class, Character.class, Integer.class, Long.class, Float.class,
+          Byte.class,
+          Short.class,
+          Character.class,
+          Integer.class,
+          Long.class,
+          Float.class,
           Double.class);
 
   private static final Set<String> OF_EVERY_OBJECT =
