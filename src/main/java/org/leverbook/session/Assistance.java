@@ -79,7 +79,15 @@ final class Assistance {
     }
     boolean beyond =
         place.back(1).filter(t -> t.isWord("new") || t.is("@")).isPresent() || isImport(place);
-    return beyond ? compilers(place, text, cursor) : offers.names(typeNames(place));
+    if (beyond) {
+      return compilers(place, text, cursor);
+    }
+    String prefix = place.prefix();
+    boolean maybeType = !prefix.isEmpty() && Character.isUpperCase(prefix.charAt(0));
+    List<Completion> found = offers.names(maybeType ? typeNames(place) : List.of());
+    return found.isEmpty() && !prefix.isEmpty() && !maybeType
+        ? offers.names(typeNames(place))
+        : found;
   }
 
   private static boolean isNumber(Place place) {
@@ -102,10 +110,6 @@ final class Assistance {
 
   /** The names of the types that can be named here, where one may be meant. */
   private List<String> typeNames(Place place) {
-    String prefix = place.prefix();
-    if (prefix.isEmpty()) {
-      return List.of();
-    }
     KnownTypes now = declared.types();
     if (typeNames == null || typesThen != now) {
       typesThen = now;

@@ -18,6 +18,14 @@
  *       caret in the text that was given.
  * </ol>
  *
+ * <p>How a place in a text is understood, at every key: {@code Tokens} cuts the text, {@code
+ * Locals} finds the names it declares, {@code Expressions} and {@code Calls} find types by
+ * reflection, {@code Place} puts them together: what is typed, on what it is asked, what is wanted.
+ * From it come completion ({@code Offers}), hints in the coach's words ({@code Terms}) and
+ * documentation ({@code Explanations}, from the texts of our Javadoc that the build writes into the
+ * jar). The compiler is asked only where a line is not understood: it takes ten times as long, and
+ * knows nothing of lines that are not evaluated yet.
+ *
  * <p>Thread rule: {@link org.leverbook.session.Session} may be called from any thread. One text is
  * evaluated at a time; completion and documentation answer while it runs, and {@code stop} may come
  * from anywhere at any time.

@@ -65,7 +65,7 @@ class CallHintTest {
         "compare(start, pull.start(), | > compare(first: position, [others: position], …): comparison",
         "compare(pull, | > compare(first: lift, [others: lift], …): way comparison",
         "kg((1 + 2) * (3 + | > kg([value: number]): mass",
-        "people(20, 1).statureBetween(| > statureBetween([low: length], high: length): drawn people",
+        "people(20, 1).statureBetween(| > statureBetween([from: length], to: length): drawn people",
         "var x = hinge(lifter);\\nx.kneeBend(| > kneeBend([bend: angle]): hinge",
         "new Lap(3, | > Lap(reps: whole number, [name: text])",
         "low(| > low([centimetres: number]): position",
