@@ -18,7 +18,9 @@ final class Scope {
   private final Map<String, Local> locals = new TreeMap<>();
   private final Deque<Map<String, Optional<Meaning>>> within = new ArrayDeque<>();
   private final Map<String, Optional<Type>> variables;
+  private final KnownTypes types;
   private Map<String, List<Form>> methods;
+  private Map<String, Optional<Type>> own;
 
   /** A name of the text; what it means is found out when asked, and once. */
   private static final class Local {
@@ -44,15 +46,17 @@ final class Scope {
     this.declared = declared;
     this.words = words;
     this.variables = declared.variables();
+    this.types = declared.types();
   }
 
   /** A name of the text. */
   void add(String name, Supplier<Optional<Type>> type) {
     locals.put(name, new Local(type));
+    own = null;
   }
 
   KnownTypes types() {
-    return declared.types();
+    return types;
   }
 
   StaticWords words() {
@@ -101,8 +105,11 @@ final class Scope {
 
   /** The names of the text and the user's variables, with their types where known. */
   Map<String, Optional<Type>> own() {
-    Map<String, Optional<Type>> own = new TreeMap<>(variables);
-    locals.forEach((name, local) -> own.put(name, local.type()));
+    if (own == null) {
+      Map<String, Optional<Type>> found = new TreeMap<>(variables);
+      locals.forEach((name, local) -> found.put(name, local.type()));
+      own = found;
+    }
     return own;
   }
 
