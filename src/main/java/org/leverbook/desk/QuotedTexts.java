@@ -1,6 +1,9 @@
 package org.leverbook.desk;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -11,6 +14,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.leverbook.body.Person;
@@ -43,6 +48,11 @@ final class QuotedTexts implements Suggestions {
   /** More names than this nobody reads in a list. */
   private static final int MOST_FILES = 500;
 
+  private static final Pattern EXAMPLE = Pattern.compile("\\[(.+?)] (.+)");
+  private static final Pattern THEME = Pattern.compile("([^#|]+?) \\| .* \\| (.+)");
+  private static final Pattern TERM =
+      Pattern.compile("([^#;|]+?)(?:;[^|]*)? \\| (.+?)(?:\\. .*)?\\.? \\| .*");
+
   private static List<Suggestion> lifts;
 
   @Override
@@ -66,7 +76,13 @@ final class QuotedTexts implements Suggestions {
       return landmarks();
     }
     if (called.equals("help") && first) {
-      return named(words(), "");
+      return topics();
+    }
+    if (called.equals("example") && first) {
+      return listed("examples.txt", EXAMPLE, true);
+    }
+    if (called.equals("words") && first) {
+      return listed("themes.txt", THEME, true);
     }
     return called.equals("about") && first
         ? named(List.of("flexion", "abduction", "rotation"), "axis of a joint")
@@ -108,6 +124,29 @@ final class QuotedTexts implements Suggestions {
       }
     }
     return found;
+  }
+
+  /** The words themselves first, then what the glossary knows. */
+  private static List<Suggestion> topics() {
+    List<Suggestion> found = new ArrayList<>(named(words(), ""));
+    found.addAll(listed("glossary.txt", TERM, false));
+    return found;
+  }
+
+  /** The names in a text of the language that lists something, each with what stands beside it. */
+  private static List<Suggestion> listed(String file, Pattern line, boolean fits) {
+    try (InputStream text = Vocabulary.class.getResourceAsStream(file)) {
+      return text == null
+          ? List.of()
+          : new String(text.readAllBytes(), StandardCharsets.UTF_8)
+              .lines()
+              .map(line::matcher)
+              .filter(Matcher::matches)
+              .map(found -> new Suggestion(found.group(1), found.group(2), fits))
+              .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static List<String> words() {
