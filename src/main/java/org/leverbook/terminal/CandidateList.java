@@ -31,7 +31,10 @@ final class CandidateList {
     List<Candidate> sorted = new ArrayList<>(possible);
     sorted.sort(Comparator.comparingInt(Candidate::sort));
     int widest =
-        sorted.stream().mapToInt(c -> new AttributedString(c.displ()).columnLength()).max().orElse(1);
+        sorted.stream()
+            .mapToInt(c -> new AttributedString(c.displ()).columnLength())
+            .max()
+            .orElse(1);
     boolean explained = sorted.stream().anyMatch(c -> c.descr() != null);
     int across = explained ? 1 : Math.max(1, columns / (widest + GAP));
     int room = Math.max(1, rows - 1) * across;
