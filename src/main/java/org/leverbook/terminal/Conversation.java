@@ -19,6 +19,7 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
 import org.jline.utils.AttributedString;
 import org.leverbook.desk.Desk;
+import org.leverbook.display.Preferences;
 import org.leverbook.display.Progress;
 import org.leverbook.display.Stage;
 import org.leverbook.language.Leaving;
@@ -63,7 +64,7 @@ final class Conversation {
       Terminal terminal,
       Supplier<Desk> desk,
       Map<String, String> environment,
-      Supplier<Looks> looks,
+      Supplier<Preferences> looks,
       Function<Desk, Optional<String>> offered) {
     this.offered = offered;
     this.terminal = terminal;
@@ -157,6 +158,7 @@ final class Conversation {
     Desk ready = desk.get();
     running = ready;
     opened = ready;
+    ready.welcomeOffers(true);
     Progress.Listener listened = Progress.listen(new ProgressBar(paper));
     Stage.Audience watched = Stage.watch(audience());
     try {

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.leverbook.desk.Desk;
 import org.leverbook.display.OutputFolder;
+import org.leverbook.display.Preferences;
 import org.leverbook.language.Leaving;
 
 /** A person at a terminal: real bytes typed, the shown text read. */
@@ -59,7 +60,8 @@ class ConversationTest {
     terminal.setSize(size);
     Supplier<Desk> desk = Shell.startBehind();
     Conversation conversation =
-        new Conversation(terminal, desk, environment, () -> Looks.USUAL, open -> Optional.empty());
+        new Conversation(
+            terminal, desk, environment, () -> Preferences.USUAL, open -> Optional.empty());
     shell = new Thread(conversation::run, "shell under test");
     shell.start();
     await("lever> ");

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.leverbook.display.OutputFolder;
+import org.leverbook.display.Preferences;
 import org.leverbook.language.Leaving;
 
 /** One long evening at a terminal of 100 columns: keys typed, cells read. */
@@ -42,7 +43,7 @@ class TypingTest {
     String home = folder.toAbsolutePath().toString();
     screen =
         new VirtualScreen("xterm-256color", 100, 30)
-            .talk(Map.of("XDG_STATE_HOME", home, "LOCALAPPDATA", home), () -> Looks.USUAL);
+            .talk(Map.of("XDG_STATE_HOME", home, "LOCALAPPDATA", home), () -> Preferences.USUAL);
     screen.type("var lifter = person(MALE, kg(85), cm(178))\r40 + 2\r");
     screen.await("\n42\nlever>");
   }

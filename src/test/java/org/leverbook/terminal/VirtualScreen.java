@@ -15,6 +15,7 @@ import org.jline.terminal.Size;
 import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.jline.utils.ScreenTerminal;
 import org.leverbook.desk.Desk;
+import org.leverbook.display.Preferences;
 
 /** A terminal without a window: real bytes are typed, and the cells it would show are read. */
 final class VirtualScreen {
@@ -37,7 +38,7 @@ final class VirtualScreen {
   }
 
   /** Starts a shell on it, and waits for its prompt. */
-  VirtualScreen talk(Map<String, String> environment, Supplier<Looks> looks) {
+  VirtualScreen talk(Map<String, String> environment, Supplier<Preferences> looks) {
     Supplier<Desk> desk = Shell.startBehind();
     Conversation conversation =
         new Conversation(
