@@ -23,6 +23,9 @@ LANGUAGES = {
         "kept": "kept + %d",
         "loop": 'System.out.println("on"); while (true) { }',
         "complete": "barb",
+        "memory": "System.gc(); System.gc();"
+        " var pools = java.lang.management.ManagementFactory.getMemoryMXBean();"
+        " (pools.getHeapMemoryUsage().getUsed() + pools.getNonHeapMemoryUsage().getUsed()) / 1024",
         "lift": "hinge(person(MALE, kg(85), cm(178))).holding(barbell(kg(140))).start().moments()",
     },
     "python3": {
@@ -31,6 +34,7 @@ LANGUAGES = {
         "kept": "kept + %d",
         "loop": "print('on')\nwhile True: pass",
         "complete": "prin",
+        "memory": None,
         "lift": None,
     },
 }
@@ -96,9 +100,17 @@ class Talk:
         return time.perf_counter() - began, content
 
     def memory(self):
-        """The process's memory in kB, after it was asked to tidy up."""
-        pid = self.manager.provisioner.pid
-        with open("/proc/%d/status" % pid, encoding="ascii") as status:
+        """What the kernel holds, in kB: live objects and code, where it can say; else the process."""
+        if self.words["memory"]:
+            asked = self.client.execute(self.words["memory"])
+            while True:
+                told = self.client.get_iopub_msg(timeout=PATIENCE)
+                if told["parent_header"].get("msg_id") == asked:
+                    if told["msg_type"] == "execute_result":
+                        held = int(told["content"]["data"]["text/plain"])
+                    if told["content"].get("execution_state") == "idle":
+                        return held
+        with open("/proc/%d/status" % self.manager.provisioner.pid, encoding="ascii") as status:
             for line in status:
                 if line.startswith("VmRSS"):
                     return int(line.split()[1])

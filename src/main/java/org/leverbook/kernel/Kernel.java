@@ -90,8 +90,9 @@ public final class Kernel implements AutoCloseable {
   private void open() {
     try {
       Desk opened = Desk.open();
-      WarmUp.of(opened.session());
+      WarmUp.toRun(opened.session());
       desk.complete(opened);
+      WarmUp.toAssist(opened.session());
     } catch (RuntimeException | Error e) {
       log.failed("The start of the session", e);
       desk.completeExceptionally(e);
