@@ -19,10 +19,13 @@
  *   <li>{@code lift}: ready-made movements.
  *   <li>{@code study}: many positions in one table.
  *   <li>{@code figure}: pictures and plots.
+ *   <li>{@code article}: text, tables and figures as one page.
+ *   <li>{@code notebook}: notebook files and the pages made of them.
  *   <li>{@code language}: the words of every session.
  *   <li>{@code session}: one Java session; {@code desk}: that session with all words, and what its
  *       user did there.
- *   <li>{@code script}, {@code terminal}: a file or a shell that speaks those words to it.
+ *   <li>{@code script}, {@code terminal}, {@code kernel}: a file, a shell or Jupyter that speaks those
+ *       words to it.
  * </ul>
  */
 package org.leverbook;
