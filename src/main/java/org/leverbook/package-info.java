@@ -24,8 +24,8 @@
  *   <li>{@code language}: the words of every session.
  *   <li>{@code session}: one Java session; {@code desk}: that session with all words, and what its
  *       user did there.
- *   <li>{@code script}, {@code terminal}, {@code kernel}: a file, a shell or Jupyter that speaks those
- *       words to it.
+ *   <li>{@code script}, {@code terminal}, {@code kernel}: a file, a shell or Jupyter that speaks
+ *       those words to it.
  * </ul>
  */
 package org.leverbook;

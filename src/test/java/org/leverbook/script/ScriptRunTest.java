@@ -149,8 +149,7 @@ class ScriptRunTest {
   void a_last_line_without_its_end_is_named() throws IOException {
     assertThat(run("1 + 1\nvar a =\n")).isFalse();
 
-    assertThat(complained())
-        .startsWith("lesson.jsh:2:7: After the = something must follow.\n");
+    assertThat(complained()).startsWith("lesson.jsh:2:7: After the = something must follow.\n");
   }
 
   @Test
