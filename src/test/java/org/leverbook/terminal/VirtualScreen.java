@@ -19,7 +19,7 @@ import org.leverbook.desk.Desk;
 /** A terminal without a window: real bytes are typed, and the cells it would show are read. */
 final class VirtualScreen {
 
-  private static final long PATIENCE = 20_000_000_000L;
+  private static final long PATIENCE = 60_000_000_000L;
 
   private final ScreenTerminal screen;
   private final LineDisciplineTerminal terminal;
