@@ -77,6 +77,15 @@ class TerminalIT {
     return tmux("capture-pane", "-p").stripTrailing();
   }
 
+  /** Waits until a prompt is the last line: what is typed before is echoed where it stands. */
+  private void awaitPrompt() throws Exception {
+    long end = System.nanoTime() + PATIENCE;
+    while (!screen().endsWith("\nlever>")) {
+      assertThat(System.nanoTime()).as("no prompt in:\n" + screen()).isLessThan(end);
+      LockSupport.parkNanos(50_000_000L);
+    }
+  }
+
   private void await(String text) throws Exception {
     long end = System.nanoTime() + PATIENCE;
     while (!screen().contains(text)) {
@@ -102,6 +111,7 @@ class TerminalIT {
     await("so it was not done");
     type("int deep(int n) { return deep(n + 1) + 1; }", "Enter", "deep(0)", "Enter");
     await("A method calls itself without end");
+    awaitPrompt();
 
     type("C-l");
     type("\"anExampleLongEnoughToNeedTwoRowsWhenNarrow\".length() + 1000");
@@ -110,7 +120,7 @@ class TerminalIT {
     type("0");
     await("+ 10000");
     assertThat(screen())
-        .isEqualTo("lever> \"anExampleLongEnoughToNeedTwoRow\nsWhenNarrow\".length() + 10000");
+        .isEqualTo("lever> \"anExampleLongEnoughToNeedTwoRows\nWhenNarrow\".length() + 10000");
     tmux("resize-window", "-x", "100", "-y", "30");
     await("lever> \"anExampleLongEnoughToNeedTwoRowsWhenNarrow\".length() + 10000");
     type("Enter");
