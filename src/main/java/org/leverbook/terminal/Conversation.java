@@ -7,8 +7,6 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jline.reader.EndOfFileException;
@@ -19,6 +17,7 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
 import org.jline.utils.AttributedString;
 import org.leverbook.desk.Desk;
+import org.leverbook.display.Preferences;
 import org.leverbook.display.Progress;
 import org.leverbook.display.Stage;
 import org.leverbook.language.Leaving;
@@ -41,7 +40,6 @@ final class Conversation {
   private final Terminal terminal;
   private final Supplier<Desk> desk;
   private final Palette palette;
-  private final Function<Desk, Optional<String>> offered;
   private final Paper paper;
   private final Voice voice;
   private final Editing editing;
@@ -57,15 +55,12 @@ final class Conversation {
    * @param desk gives the session with its words, once it is ready
    * @param environment the environment variables
    * @param looks how it is to look, asked again each time
-   * @param offered code that a word offered for the next input
    */
   Conversation(
       Terminal terminal,
       Supplier<Desk> desk,
       Map<String, String> environment,
-      Supplier<Looks> looks,
-      Function<Desk, Optional<String>> offered) {
-    this.offered = offered;
+      Supplier<Preferences> looks) {
     this.terminal = terminal;
     this.desk = desk;
     this.palette = new Palette(terminal, environment, looks);
@@ -128,7 +123,7 @@ final class Conversation {
 
   /** What stands behind the prompt already, ready for Enter; null for nothing. */
   private String begun() {
-    return opened == null ? null : offered.apply(opened).orElse(null);
+    return opened == null ? null : opened.takeOffered().orElse(null);
   }
 
   private boolean isOpen() {
@@ -157,6 +152,7 @@ final class Conversation {
     Desk ready = desk.get();
     running = ready;
     opened = ready;
+    ready.welcomeOffers(true);
     Progress.Listener listened = Progress.listen(new ProgressBar(paper));
     Stage.Audience watched = Stage.watch(audience());
     try {

@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import org.jline.terminal.Terminal;
 import org.jline.utils.AttributedStyle;
 import org.jline.utils.InfoCmp.Capability;
+import org.leverbook.display.Preferences;
 
 /** The colours of the shell: those of the user's theme, as far as the terminal has them. */
 final class Palette {
@@ -30,7 +31,7 @@ final class Palette {
 
   private final Terminal terminal;
   private final boolean unwanted;
-  private final Supplier<Looks> looks;
+  private final Supplier<Preferences> looks;
 
   /**
    * A palette.
@@ -39,7 +40,7 @@ final class Palette {
    * @param environment the environment variables; {@code NO_COLOR} is one
    * @param looks the wish, asked again each time
    */
-  Palette(Terminal terminal, Map<String, String> environment, Supplier<Looks> looks) {
+  Palette(Terminal terminal, Map<String, String> environment, Supplier<Preferences> looks) {
     this.terminal = terminal;
     this.unwanted = !environment.getOrDefault("NO_COLOR", "").isEmpty();
     this.looks = looks;
@@ -48,7 +49,7 @@ final class Palette {
   /** How many colours may be used; 0 where none. */
   int colours() {
     Integer most = terminal.getNumericCapability(Capability.max_colors);
-    boolean none = unwanted || isDumb() || looks.get().theme() == Looks.Theme.NONE;
+    boolean none = unwanted || isDumb() || looks.get().theme() == Preferences.Theme.NONE;
     return none || most == null || most < FEWEST_COLOURS ? 0 : most;
   }
 
@@ -79,7 +80,7 @@ final class Palette {
   }
 
   private AttributedStyle coloured(Role role) {
-    boolean dark = looks.get().theme() == Looks.Theme.DARK;
+    boolean dark = looks.get().theme() == Preferences.Theme.DARK;
     return switch (role) {
       case PROMPT -> PLAIN.bold().foreground(AttributedStyle.CYAN);
       case KEYWORD -> PLAIN.foreground(AttributedStyle.MAGENTA);

@@ -15,6 +15,7 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.TerminalGraphics;
 import org.jline.terminal.impl.TerminalGraphics.ImageOptions;
 import org.jline.terminal.impl.TerminalGraphicsManager;
+import org.leverbook.display.Preferences;
 import org.leverbook.display.Shown;
 
 /**
@@ -32,10 +33,13 @@ final class PictureShow {
   private final Terminal terminal;
   private final Map<String, String> environment;
   private final Palette palette;
-  private final Supplier<Looks> looks;
+  private final Supplier<Preferences> looks;
 
   PictureShow(
-      Terminal terminal, Map<String, String> environment, Palette palette, Supplier<Looks> looks) {
+      Terminal terminal,
+      Map<String, String> environment,
+      Palette palette,
+      Supplier<Preferences> looks) {
     this.terminal = terminal;
     this.environment = environment;
     this.palette = palette;

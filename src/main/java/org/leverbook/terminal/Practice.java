@@ -11,6 +11,7 @@ import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.impl.LineDisciplineTerminal;
+import org.leverbook.display.Preferences;
 import org.leverbook.language.Leaving;
 
 /**
@@ -50,7 +51,7 @@ public final class Practice {
         for (String line : TYPED) {
           terminal.processInputBytes(line.getBytes(StandardCharsets.UTF_8));
         }
-        new Conversation(terminal, Shell.startBehind(), Map.of()).run();
+        new Conversation(terminal, Shell.startBehind(), Map.of(), () -> Preferences.USUAL).run();
       }
       delete(nowhere);
     } catch (IOException e) {

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.util.Optional;
+import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -13,6 +13,8 @@ import java.util.logging.Logger;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.leverbook.desk.Desk;
+import org.leverbook.desk.RememberedPreferences;
+import org.leverbook.display.Preferences;
 import org.leverbook.display.Progress;
 import org.leverbook.display.ProgressLines;
 import org.leverbook.language.Leaving;
@@ -35,9 +37,9 @@ public final class Shell {
     Supplier<Desk> desk = startBehind();
     try (Terminal terminal = terminalOrNull()) {
       if (terminal != null) {
-        new Conversation(
-                terminal, desk, System.getenv(), () -> Looks.USUAL, open -> Optional.empty())
-            .run();
+        Path history = HistoryFile.place(System.getenv(), System.getProperties());
+        RememberedPreferences.in(history.resolveSibling("preferences"));
+        new Conversation(terminal, desk, System.getenv(), Preferences::current).run();
         return 0;
       }
     } catch (IOException e) {

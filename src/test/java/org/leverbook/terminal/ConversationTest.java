@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jline.terminal.Size;
@@ -20,6 +19,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.leverbook.desk.Desk;
 import org.leverbook.display.OutputFolder;
+import org.leverbook.display.Preferences;
 import org.leverbook.language.Leaving;
 
 /** A person at a terminal: real bytes typed, the shown text read. */
@@ -59,7 +59,7 @@ class ConversationTest {
     terminal.setSize(size);
     Supplier<Desk> desk = Shell.startBehind();
     Conversation conversation =
-        new Conversation(terminal, desk, environment, () -> Looks.USUAL, open -> Optional.empty());
+        new Conversation(terminal, desk, environment, () -> Preferences.USUAL);
     shell = new Thread(conversation::run, "shell under test");
     shell.start();
     await("lever> ");

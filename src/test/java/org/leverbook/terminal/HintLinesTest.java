@@ -10,6 +10,7 @@ import java.util.Map;
 import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.jline.utils.AttributedString;
 import org.junit.jupiter.api.Test;
+import org.leverbook.display.Preferences;
 import org.leverbook.session.CallHint;
 
 /** What a call takes, in the width there is. */
@@ -23,7 +24,7 @@ class HintLinesTest {
     var terminal =
         new LineDisciplineTerminal(
             "test", "xterm", new ByteArrayOutputStream(), StandardCharsets.UTF_8);
-    Palette palette = new Palette(terminal, Map.of(), () -> Looks.USUAL);
+    Palette palette = new Palette(terminal, Map.of(), () -> Preferences.USUAL);
     return new HintLines(palette).of(hint, columns, most);
   }
 

@@ -20,6 +20,7 @@ import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.leverbook.display.Preferences;
 import org.leverbook.display.Shown;
 
 /** What a terminal gets to see of a picture. */
@@ -67,7 +68,7 @@ class PictureShowTest {
   }
 
   private static Optional<String> shown(
-      String type, Charset encoding, Map<String, String> environment, Supplier<Looks> looks)
+      String type, Charset encoding, Map<String, String> environment, Supplier<Preferences> looks)
       throws IOException {
     var terminal = new LineDisciplineTerminal("test", type, new ByteArrayOutputStream(), encoding);
     terminal.setSize(Size.of(80, 24));
@@ -77,7 +78,8 @@ class PictureShowTest {
 
   @Test
   void a_terminal_that_can_draw_is_sent_the_picture() throws IOException {
-    Optional<String> sent = shown("mlterm", StandardCharsets.UTF_8, Map.of(), () -> Looks.USUAL);
+    Optional<String> sent =
+        shown("mlterm", StandardCharsets.UTF_8, Map.of(), () -> Preferences.USUAL);
 
     // The device control string with which a sixel picture begins (DEC STD 070).
     assertThat(sent.orElseThrow()).startsWith("\u001bP").endsWith("\u001b\\\n");
@@ -88,7 +90,7 @@ class PictureShowTest {
     for (Map<String, String> environment : List.of(Map.<String, String>of(), Map.of("TMUX", "x"))) {
       String type = environment.isEmpty() ? "xterm-256color" : "mlterm";
       String sketch =
-          shown(type, StandardCharsets.UTF_8, environment, () -> Looks.USUAL).orElseThrow();
+          shown(type, StandardCharsets.UTF_8, environment, () -> Preferences.USUAL).orElseThrow();
       assertThat(sketch).containsPattern("[⠁-⣿]{3}").doesNotContain("\u001bP");
       assertThat(sketch.lines().count()).isLessThanOrEqualTo(20);
     }
@@ -96,16 +98,21 @@ class PictureShowTest {
 
   @Test
   void nothing_is_sent_where_it_could_not_be_read_or_is_not_wanted() throws IOException {
-    Supplier<Looks> off = () -> new Looks(Looks.Theme.DARK, false);
-    assertThat(shown("xterm", StandardCharsets.US_ASCII, Map.of(), () -> Looks.USUAL)).isEmpty();
-    assertThat(shown("dumb", StandardCharsets.UTF_8, Map.of(), () -> Looks.USUAL)).isEmpty();
+    Supplier<Preferences> off = () -> Preferences.USUAL.withPictures(false);
+    assertThat(shown("xterm", StandardCharsets.US_ASCII, Map.of(), () -> Preferences.USUAL))
+        .isEmpty();
+    assertThat(shown("dumb", StandardCharsets.UTF_8, Map.of(), () -> Preferences.USUAL)).isEmpty();
     assertThat(shown("mlterm", StandardCharsets.UTF_8, Map.of(), off)).isEmpty();
   }
 
   @Test
   void without_colours_a_sketch_is_plain() throws IOException {
     String sketch =
-        shown("xterm-256color", StandardCharsets.UTF_8, Map.of("NO_COLOR", "1"), () -> Looks.USUAL)
+        shown(
+                "xterm-256color",
+                StandardCharsets.UTF_8,
+                Map.of("NO_COLOR", "1"),
+                () -> Preferences.USUAL)
             .orElseThrow();
     assertThat(sketch).doesNotContain("\u001b");
   }
