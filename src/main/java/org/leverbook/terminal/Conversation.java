@@ -7,8 +7,6 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jline.reader.EndOfFileException;
@@ -42,7 +40,6 @@ final class Conversation {
   private final Terminal terminal;
   private final Supplier<Desk> desk;
   private final Palette palette;
-  private final Function<Desk, Optional<String>> offered;
   private final Paper paper;
   private final Voice voice;
   private final Editing editing;
@@ -58,15 +55,18 @@ final class Conversation {
    * @param desk gives the session with its words, once it is ready
    * @param environment the environment variables
    * @param looks how it is to look, asked again each time
-   * @param offered code that a word offered for the next input
    */
   Conversation(
       Terminal terminal,
       Supplier<Desk> desk,
       Map<String, String> environment,
+<<<<<<< HEAD
       Supplier<Preferences> looks,
       Function<Desk, Optional<String>> offered) {
     this.offered = offered;
+=======
+      Supplier<Preferences> looks) {
+>>>>>>> origin/T
     this.terminal = terminal;
     this.desk = desk;
     this.palette = new Palette(terminal, environment, looks);
@@ -129,7 +129,7 @@ final class Conversation {
 
   /** What stands behind the prompt already, ready for Enter; null for nothing. */
   private String begun() {
-    return opened == null ? null : offered.apply(opened).orElse(null);
+    return opened == null ? null : opened.takeOffered().orElse(null);
   }
 
   private boolean isOpen() {

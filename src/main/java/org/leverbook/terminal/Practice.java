@@ -52,6 +52,7 @@ public final class Practice {
         for (String line : TYPED) {
           terminal.processInputBytes(line.getBytes(StandardCharsets.UTF_8));
         }
+<<<<<<< HEAD
         new Conversation(
                 terminal,
                 Shell.startBehind(),
@@ -59,6 +60,9 @@ public final class Practice {
                 () -> Preferences.USUAL,
                 open -> Optional.empty())
             .run();
+=======
+        new Conversation(terminal, Shell.startBehind(), Map.of(), () -> Preferences.USUAL).run();
+>>>>>>> origin/T
       }
       delete(nowhere);
     } catch (IOException e) {

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jline.terminal.Size;
@@ -60,8 +59,12 @@ class ConversationTest {
     terminal.setSize(size);
     Supplier<Desk> desk = Shell.startBehind();
     Conversation conversation =
+<<<<<<< HEAD
         new Conversation(
             terminal, desk, environment, () -> Preferences.USUAL, open -> Optional.empty());
+=======
+        new Conversation(terminal, desk, environment, () -> Preferences.USUAL);
+>>>>>>> origin/T
     shell = new Thread(conversation::run, "shell under test");
     shell.start();
     await("lever> ");
