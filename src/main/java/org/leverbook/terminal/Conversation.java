@@ -60,13 +60,7 @@ final class Conversation {
       Terminal terminal,
       Supplier<Desk> desk,
       Map<String, String> environment,
-<<<<<<< HEAD
-      Supplier<Preferences> looks,
-      Function<Desk, Optional<String>> offered) {
-    this.offered = offered;
-=======
       Supplier<Preferences> looks) {
->>>>>>> origin/T
     this.terminal = terminal;
     this.desk = desk;
     this.palette = new Palette(terminal, environment, looks);

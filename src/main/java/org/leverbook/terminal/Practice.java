@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -52,17 +51,7 @@ public final class Practice {
         for (String line : TYPED) {
           terminal.processInputBytes(line.getBytes(StandardCharsets.UTF_8));
         }
-<<<<<<< HEAD
-        new Conversation(
-                terminal,
-                Shell.startBehind(),
-                Map.of(),
-                () -> Preferences.USUAL,
-                open -> Optional.empty())
-            .run();
-=======
         new Conversation(terminal, Shell.startBehind(), Map.of(), () -> Preferences.USUAL).run();
->>>>>>> origin/T
       }
       delete(nowhere);
     } catch (IOException e) {

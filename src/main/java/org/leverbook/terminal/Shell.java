@@ -5,10 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-<<<<<<< HEAD
-=======
 import java.nio.file.Path;
->>>>>>> origin/T
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -40,17 +37,9 @@ public final class Shell {
     Supplier<Desk> desk = startBehind();
     try (Terminal terminal = terminalOrNull()) {
       if (terminal != null) {
-<<<<<<< HEAD
-        RememberedPreferences.in(
-            HistoryFile.place(System.getenv(), System.getProperties())
-                .resolveSibling("preferences"));
-        new Conversation(terminal, desk, System.getenv(), Preferences::current, Desk::takeOffered)
-            .run();
-=======
         Path history = HistoryFile.place(System.getenv(), System.getProperties());
         RememberedPreferences.in(history.resolveSibling("preferences"));
         new Conversation(terminal, desk, System.getenv(), Preferences::current).run();
->>>>>>> origin/T
         return 0;
       }
     } catch (IOException e) {

@@ -59,12 +59,7 @@ class ConversationTest {
     terminal.setSize(size);
     Supplier<Desk> desk = Shell.startBehind();
     Conversation conversation =
-<<<<<<< HEAD
-        new Conversation(
-            terminal, desk, environment, () -> Preferences.USUAL, open -> Optional.empty());
-=======
         new Conversation(terminal, desk, environment, () -> Preferences.USUAL);
->>>>>>> origin/T
     shell = new Thread(conversation::run, "shell under test");
     shell.start();
     await("lever> ");
