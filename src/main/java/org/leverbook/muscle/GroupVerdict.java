@@ -38,11 +38,13 @@ public record GroupVerdict(
   /**
    * In one line.
    *
-   * @return as in "hamstrings: worked, 12 to 48 %"
+   * @return as in "hamstrings: worked, 12 to 48 %", or one number where it stays the same
    */
   @Override
   public String toString() {
-    return String.format(
-        Locale.ROOT, "%s: %s, %.0f to %.0f %%", group, word.word(), 100 * least, 100 * most);
+    String from = String.format(Locale.ROOT, "%.0f", 100 * least);
+    String to = String.format(Locale.ROOT, "%.0f", 100 * most);
+    String stress = from.equals(to) ? to : from + " to " + to;
+    return group + ": " + word.word() + ", " + stress + " %";
   }
 }

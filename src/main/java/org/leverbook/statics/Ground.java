@@ -1,9 +1,11 @@
 package org.leverbook.statics;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.Side;
@@ -55,6 +57,7 @@ record Ground(
         known.contacts().add(contact);
       }
     }
+    joinHeelsAndBalls(levels, where);
     levels.removeIf(level -> level.contacts().size() < 3);
     return levels.stream()
         .filter(level -> level.feet(where) == level.contacts().size())
@@ -63,19 +66,62 @@ record Ground(
         .map(level -> of(body, where, level, level.contacts().size() == touches.size()));
   }
 
+  /**
+   * Feet whose heels stand on plates stand on two levels or more; their balance is that of the
+   * whole soles. Feet of which one is on a step stay apart.
+   */
+  private static void joinHeelsAndBalls(List<Level> levels, Placement where) {
+    for (int i = 0; i < levels.size(); i++) {
+      Level one = levels.get(i);
+      for (int j = levels.size() - 1; j > i; j--) {
+        Level other = levels.get(j);
+        if (one.underSameFeet(other, where)) {
+          one = one.joined(other);
+          levels.set(i, one);
+          levels.remove(j);
+        }
+      }
+    }
+  }
+
   private static Ground of(Body body, Placement where, Level level, boolean all) {
     List<Contact> contacts = level.contacts();
     long onFeet = level.feet(where);
     double[] span = onFeet == body.soles().size() ? footSpan(body, where) : span(contacts);
     boolean feet = onFeet == contacts.size();
-    return new Ground(level.source(), contacts, all, level.height(), span[0], span[1], feet);
+    boolean flat =
+        contacts.stream().allMatch(c -> Math.abs(c.point().getY() - level.height()) <= LEVEL);
+    return new Ground(
+        level.source(), contacts, all && flat, level.height(), span[0], span[1], feet);
   }
 
-  /** Contacts of one support at one height. */
+  /** Contacts of one support at one height, or those of the same feet at several. */
   private record Level(String source, double height, List<Contact> contacts) {
 
     boolean same(Level other) {
       return source.equals(other.source) && Math.abs(height - other.height) <= LEVEL;
+    }
+
+    boolean underSameFeet(Level other, Placement where) {
+      return source.equals(other.source)
+          && feet(where) == contacts.size()
+          && other.feet(where) == other.contacts.size()
+          && sides(where).equals(other.sides(where));
+    }
+
+    Level joined(Level other) {
+      List<Contact> both = new ArrayList<>(contacts);
+      both.addAll(other.contacts());
+      return new Level(source, Math.min(height, other.height), both);
+    }
+
+    private Set<Side> sides(Placement where) {
+      Set<Side> sides = EnumSet.noneOf(Side.class);
+      for (Contact contact : contacts) {
+        String name = where.tree().segment(contact.segment()).name();
+        sides.add(name.startsWith(Side.RIGHT.word()) ? Side.RIGHT : Side.LEFT);
+      }
+      return sides;
     }
 
     long feet(Placement where) {
@@ -132,12 +178,19 @@ record Ground(
               .anyMatch(c -> c.segment() == force.segment() && c.point().equals(force.point()));
       if (ours) {
         up += force.force().getY();
+        // Heels on plates may push against the balls below them: that moment moves the pressure.
+        double above = force.point().getY() - height;
         sum = sum.add(force.point().scalarMultiply(force.force().getY()));
+        sum = sum.subtract(force.force().scalarMultiply(above));
       }
     }
     return up < HARDLY * weight
         ? Optional.empty()
-        : Optional.of(Balance.of(contacts, sum.scalarMultiply(1 / up), heel, toe, feet));
+        : Optional.of(Balance.of(contacts, onGround(sum.scalarMultiply(1 / up)), heel, toe, feet));
+  }
+
+  private Vector3D onGround(Vector3D place) {
+    return new Vector3D(place.getX(), height, place.getZ());
   }
 
   /**

@@ -30,6 +30,12 @@ public record Footing(Body body, Map<Side, Double> heights, double underHeels, d
   /** How far a sole may be from its ground and still touch it: what a sole yields, metres. */
   private static final double TOUCHES = 0.002;
 
+  /**
+   * How far a ball of a foot whose heel stands on a plate may seem to be above the floor, metres:
+   * the little toe's lies behind the big toe's, so a stiff sole would lift it where a foot bends.
+   */
+  private static final double BENDS = 0.02;
+
   /** Keeps its own copy. */
   public Footing {
     heights = Map.copyOf(heights);
@@ -126,7 +132,8 @@ public record Footing(Body body, Map<Side, Double> heights, double underHeels, d
       Vector3D point = where.toWorld(sole.segment(), sole.place());
       double above = point.getY() - ground;
       lowest = Math.min(lowest, above);
-      if (Math.abs(above) <= TOUCHES) {
+      boolean bends = underHeels > 0 && sole.name().contains("ball");
+      if (above >= -TOUCHES && above <= (bends ? BENDS : TOUCHES)) {
         contacts.add(
             new Contact(sole.name(), sole.segment(), point, Vector3D.PLUS_J, friction, false));
       }

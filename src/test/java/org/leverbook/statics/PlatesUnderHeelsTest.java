@@ -83,7 +83,8 @@ class PlatesUnderHeelsTest {
         assertThat(heights.get(side + " heel, " + edge)).isCloseTo(height, within(1e-9));
       }
       assertThat(heights.get(side + " ball, big toe")).isCloseTo(0, within(1e-9));
-      // Big and little toe's ball lie at different places along a tipped foot: a sole yields 2 mm.
+      // The little toe's ball lies behind the big toe's along a tipped foot, which bends there.
+      assertThat(heights.get(side + " ball, little toe")).isBetween(0.0, 0.02);
     }
     assertThat(stands.held()).as(stands.holding().sentence()).isTrue();
     double heels = 0;
@@ -110,6 +111,24 @@ class PlatesUnderHeelsTest {
       }
     }
     assertThat(moment).isCloseTo(line * Gravity.STANDARD, within(1e-6));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.005, 0.03, 0.05})
+  void the_balance_is_told_of_the_whole_foot(double height) {
+    Position stands = on(height, height);
+    double carried = 80 * stands.placement().centreOfMass().getX();
+    for (Force force : stands.forces()) {
+      if (force.kind() == Force.Kind.LOAD) {
+        carried += force.point().getX() * -force.force().getY() / Gravity.STANDARD;
+      }
+    }
+    Balance balance = stands.balance();
+    // A still body's push passes under the common centre of mass, to a nanometre.
+    assertThat(balance.centreOfPressure().getX()).isCloseTo(carried / 120, within(1e-9));
+    assertThat(balance.shareOfFoot()).isBetween(0.1, 0.9);
+    assertThat(balance.margin()).isPositive();
+    assertThat(balance.feet()).isTrue();
   }
 
   @Test
