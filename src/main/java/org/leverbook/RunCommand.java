@@ -14,7 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code run FILE [--out DIR] [--in-place] [--limit SECONDS]}. */
+/** {@code run FILE [--out DIR] [--in-place] [--light] [--limit SECONDS]}. */
 @Command(
     name = "run",
     description = "Runs a .jsh script or an .ipynb notebook from its first line to its last.",
@@ -47,6 +47,11 @@ final class RunCommand implements Callable<Integer> {
   private boolean inPlace;
 
   @Option(
+      names = "--light",
+      description = "Writes drawings into a notebook as SVG alone, without PNG copies.")
+  private boolean light;
+
+  @Option(
       names = "--limit",
       paramLabel = "SECONDS",
       converter = Seconds.class,
@@ -68,14 +73,18 @@ final class RunCommand implements Callable<Integer> {
     if (limit != null) {
       run.limitedTo(limit);
     }
+    if (light) {
+      run.light();
+    }
     NotebookRun.Into elsewhere = folder == null ? NotebookRun.Into.PRINT : NotebookRun.Into.FOLDER;
     return run.run(file, inPlace ? NotebookRun.Into.SAME_FILE : elsewhere);
   }
 
   private void check(boolean notebook) {
-    if (!notebook && (inPlace || limit != null)) {
+    if (!notebook && (inPlace || light || limit != null)) {
       throw new ParameterException(
-          spec.commandLine(), "--in-place and --limit are for notebooks; " + file + " is none.");
+          spec.commandLine(),
+          "--in-place, --light and --limit are for notebooks; " + file + " is none.");
     }
   }
 }

@@ -59,6 +59,25 @@ public record MimeBundle(Map<String, String> data) {
   }
 
   /**
+   * The forms of a value for a file that is to stay small: a drawing stands there as SVG alone. Its
+   * PNG copy is about ten times as long.
+   *
+   * @param shown how the value shows itself
+   * @return its forms; plain text is always among them
+   * @throws Refused if what was to be worked out only now turns out to be impossible
+   */
+  public static MimeBundle light(Shown shown) {
+    if (shown instanceof MovingPicture) {
+      return of(shown);
+    }
+    Map<String, String> data = new LinkedHashMap<>();
+    data.put(TEXT, text(shown));
+    form(shown::html).ifPresent(html -> data.put(HTML, html));
+    form(shown::svg).ifPresent(svg -> data.put(SVG, svg));
+    return data.containsKey(SVG) ? new MimeBundle(data) : of(shown);
+  }
+
+  /**
    * All forms of a value, a moving picture also as a GIF. That takes some seconds more; it is for
    * places where no page can run.
    *

@@ -7,9 +7,11 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Progress;
 import org.leverbook.display.ProgressLines;
+import org.leverbook.display.Shown;
 import org.leverbook.notebook.MimeBundle;
 import org.leverbook.notebook.Notebook;
 import org.leverbook.notebook.Output;
@@ -24,6 +26,7 @@ public final class NotebookRun {
   private final PrintStream out;
   private final PrintStream err;
   private Optional<Duration> limit = Optional.empty();
+  private Function<Shown, MimeBundle> forms = MimeBundle::of;
 
   /** Where the notebook goes with its results. */
   public enum Into {
@@ -58,6 +61,16 @@ public final class NotebookRun {
   }
 
   /**
+   * The same run into a small file: drawings as SVG alone, without their PNG copies.
+   *
+   * @return this run
+   */
+  public NotebookRun light() {
+    forms = MimeBundle::light;
+    return this;
+  }
+
+  /**
    * Runs one notebook.
    *
    * @param path the file
@@ -80,7 +93,7 @@ public final class NotebookRun {
     Progress.Listener listened =
         Progress.listen(new ProgressLines(line -> err.println(name + ": " + line)));
     try {
-      CellRunner runner = new CellRunner(notebook, MimeBundle::of).limitedTo(limit);
+      CellRunner runner = new CellRunner(notebook, forms).limitedTo(limit);
       Finished finished = target.isEmpty() ? printed(runner) : written(runner, target);
       finished.trouble().ifPresent(t -> err.println(t.text(name)));
       return finished.trouble().isEmpty();

@@ -121,6 +121,20 @@ class NotebookRunTest {
     assertThat(forms(2)).containsExactlyInAnyOrder("text/plain", "image/svg+xml", "image/png");
   }
 
+  @Test
+  void a_light_run_writes_drawings_as_svg_alone() throws IOException {
+    Path file =
+        file(
+            "var start = hinge(person(MALE, kg(85), cm(178))).start();",
+            "start.picture()",
+            "start.facts()");
+
+    assertThat(runner().light().run(file, Into.SAME_FILE)).isTrue();
+
+    assertThat(forms(1)).containsExactlyInAnyOrder("text/plain", "image/svg+xml");
+    assertThat(forms(2)).containsExactly("text/plain");
+  }
+
   private List<String> forms(int cell) throws IOException {
     Output output = cells().get(cell).outputs().get(0);
     return List.copyOf(((Output.Given) output).bundle().data().keySet());
