@@ -181,7 +181,8 @@ class BuiltJarIT {
     Ended limit = leverbook("", "run", "notebooks/hinge.jsh", "--limit", "5");
     assertThat(limit.code()).isEqualTo(2);
     assertThat(limit.err())
-        .startsWith("--in-place, --light and --limit are for notebooks; notebooks/hinge.jsh is none.");
+        .startsWith(
+            "--in-place, --light and --limit are for notebooks; notebooks/hinge.jsh is none.");
     Ended kind = leverbook("", "export", "notebooks/hinge.jsh", "--to", "docx");
     assertThat(kind.code()).isEqualTo(2);
     assertThat(kind.err()).contains("docx", "html, md, ipynb, jsh");

@@ -199,7 +199,13 @@ class LessonsTest {
     for (int i = 0; i < old.size(); i++) {
       if (!same(old.get(i), young.get(i))) {
         return Optional.of(
-            old.get(i) + " became " + young.get(i) + " in \"" + after + "\" (was \"" + before
+            old.get(i)
+                + " became "
+                + young.get(i)
+                + " in \""
+                + after
+                + "\" (was \""
+                + before
                 + "\")");
       }
     }
