@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The words by theme, read from the list beside this class. */
-final class WordList {
+public final class WordList {
 
   /**
    * A line of the list.
@@ -30,5 +30,19 @@ final class WordList {
       }
     }
     return entries;
+  }
+
+  /**
+   * The lines that show a word at work.
+   *
+   * @param word any word
+   * @return those of its own entries first; empty where there are none
+   */
+  public static List<String> examplesOf(String word) {
+    return entries().stream()
+        .filter(entry -> entry.example().contains(word))
+        .sorted(java.util.Comparator.comparing(entry -> !entry.words().contains(word)))
+        .map(Entry::example)
+        .toList();
   }
 }

@@ -28,6 +28,10 @@ final class Brackets {
   private int firstCode = -1;
   private int lastCode = -1;
   private int wrongCloser = -1;
+  private int unseen = -1;
+  private int depth;
+  private int links;
+  private int mostLinks;
 
   /**
    * A reader.
@@ -77,9 +81,12 @@ final class Brackets {
     if (text.startsWith("/*", at)) {
       return enter(In.COMMENT, 2);
     }
-    if (Character.isWhitespace(c)) {
+    if (unseen < 0 && Characters.isUnseen(text, at)) {
+      unseen = at;
+    } else if (Character.isWhitespace(c)) {
       return 1;
     }
+    link(c, lastCode);
     firstCode = firstCode < 0 ? at : firstCode;
     lastCode = at;
     if (text.startsWith("\"\"\"", at)) {
@@ -94,6 +101,7 @@ final class Brackets {
       case '[':
       case '{':
         open.push(at);
+        depth = Math.max(depth, open.size());
         return 1;
       case ')':
       case ']':
@@ -102,6 +110,20 @@ final class Brackets {
         return 1;
       default:
         return 1;
+    }
+  }
+
+  /** Counts the signs of one expression: each can be one more level to the compiler. */
+  private void link(char c, int before) {
+    if (";,{}".indexOf(c) >= 0) {
+      links = 0;
+    } else if ("+-*/%&|^<>?:!~.=([".indexOf(c) >= 0) {
+      char last = before < 0 || before < at - 1 ? ' ' : text.charAt(before);
+      boolean doubled = last == c && "&|=".indexOf(c) >= 0 || last == '-' && c == '>';
+      boolean decimal =
+          c == '.' && at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
+      links += doubled || decimal ? 0 : 1;
+      mostLinks = Math.max(mostLinks, links);
     }
   }
 
@@ -144,6 +166,11 @@ final class Brackets {
     return in != In.CODE;
   }
 
+  /** Whether this place is inside a quoted text. */
+  boolean inText() {
+    return in == In.STRING || in == In.TEXT_BLOCK;
+  }
+
   /** Where the innermost open bracket, comment or text block begins. */
   Optional<Integer> innermostOpen() {
     if (in == In.COMMENT || in == In.TEXT_BLOCK) {
@@ -155,6 +182,21 @@ final class Brackets {
   /** The first closing bracket that closes nothing or the wrong thing; -1 where all fit. */
   int wrongCloser() {
     return wrongCloser;
+  }
+
+  /** The first character among the code that cannot be seen; -1 where there is none. */
+  int unseen() {
+    return unseen;
+  }
+
+  /** How many brackets were open at once, at most. */
+  int depth() {
+    return depth;
+  }
+
+  /** How many signs the longest expression has, about. */
+  int links() {
+    return mostLinks;
   }
 
   /** The first character that is code; -1 where there is none. */

@@ -25,17 +25,19 @@ final class Findings {
   private final JShell shell;
   private final Engine engine;
   private final Origins origins;
-  private final Assistance assistance;
   private final Trace trace;
+  private final Makers makers;
+  private final Knowledge knowledge;
   private final Wording wording;
 
-  Findings(JShell shell, Engine engine, Origins origins, Assistance assistance, Preamble preamble) {
+  Findings(JShell shell, Engine engine, Origins origins, Preamble preamble) {
     this.shell = shell;
     this.engine = engine;
     this.origins = origins;
-    this.assistance = assistance;
     this.trace = new Trace(origins);
-    this.wording = new Wording(new Makers(preamble.vocabulary()));
+    this.makers = new Makers(preamble.vocabulary());
+    this.knowledge = new Knowledge(shell.sourceCodeAnalysis());
+    this.wording = new Wording(makers, new FittingTypes(preamble.vocabulary()), knowledge);
   }
 
   /** What came of an evaluated unit. */
@@ -62,8 +64,13 @@ final class Findings {
       return failed(thrown(own.exception(), source, unit), notes);
     }
     if (engine.failure() != null) {
-      var origin = new Origins.Origin(source, unit.start());
-      return failed(trace.of(engine.failure(), new StackTraceElement[0], origin), notes);
+      var none = new StackTraceElement[0];
+      return failed(trace.of(engine.failure(), none, origin(source, unit)), notes);
+    }
+    if (lacksSomething(own.status()) && lacksNothingNamed(own.snippet())) {
+      // Kept, it would fail again with every later unit.
+      shell.drop(own.snippet());
+      return failed(compilation(own.snippet(), source, unit), notes);
     }
     if (lacksSomething(own.status()) && !(own.snippet() instanceof DeclarationSnippet)) {
       // A statement that can never run, such as one too long for a class file.
@@ -72,7 +79,8 @@ final class Findings {
     if (own.snippet() instanceof DeclarationSnippet declared && lacksSomething(own.status())) {
       String missing = missing(declared);
       if (own.status() == Status.RECOVERABLE_NOT_DEFINED && declared instanceof VarSnippet) {
-        String message = declared.name() + " cannot be made: there is no " + missing + ".";
+        String message = unmade((VarSnippet) declared);
+        shell.drop(declared);
         return failed(problem(Problem.Kind.UNRESOLVED, message, source, unit.start()), notes);
       }
       notes.add(declared.name() + " needs " + missing + ", which is not there yet.");
@@ -81,7 +89,50 @@ final class Findings {
       String message = "Only the beginning of this could be read.";
       return failed(problem(Problem.Kind.COMPILATION, message, source, unit.start()), notes);
     }
+    notes.addAll(Surprises.in(unit.code()));
     return Outcome.good(value(own.snippet(), source, unit), notes);
+  }
+
+  private boolean lacksNothingNamed(Snippet snippet) {
+    return !(snippet instanceof DeclarationSnippet declared)
+        || shell.unresolvedDependencies(declared).findAny().isEmpty();
+  }
+
+  /** A variable whose type is not there: often two words that belong together otherwise. */
+  private String unmade(VarSnippet declared) {
+    String type = declared.typeName();
+    if (makers.has(type)) {
+      return "What "
+          + type
+          + " is given stands in brackets behind it: "
+          + type
+          + "("
+          + declared.name()
+          + ").";
+    }
+    List<String> near =
+        Spelling.nearest(type, knowledge.candidates("", 0)).stream()
+            .filter(word -> Character.isUpperCase(word.charAt(0)) && !word.endsWith("("))
+            .toList();
+    String missing = missing(declared).replaceFirst("^class ", "kind of value ");
+    return declared.name()
+        + " cannot be made: there is no "
+        + missing
+        + (near.isEmpty() ? "." : ": did you mean " + Words.choice(near) + "?");
+  }
+
+  /** What came of a unit whose value turned out, when it showed itself, to be impossible. */
+  Optional<Outcome> unshown(Value value, SourceText source, Unit unit) {
+    boolean told = value.object() instanceof org.leverbook.display.Shown;
+    return value
+        .failure()
+        .filter(failure -> told || failure instanceof org.leverbook.quantity.Refused)
+        .map(failure -> trace.of(failure, new StackTraceElement[0], origin(source, unit)))
+        .map(problem -> failed(problem, List.of()));
+  }
+
+  private static Origins.Origin origin(SourceText source, Unit unit) {
+    return new Origins.Origin(source, unit.start());
   }
 
   private boolean ranThrough(SnippetEvent own) {
@@ -124,14 +175,19 @@ final class Findings {
       return problem(Problem.Kind.COMPILATION, message, source, unit.start());
     }
     Diag first = errors.get(0);
-    String code = unit.code();
-    String message = wording.of(first, code, at -> assistance.candidates(code, at));
-    boolean symbol = String.valueOf(first.getCode()).startsWith("compiler.err.cant.resolve");
-    int position = (int) Math.max(0, first.getPosition());
-    int at = symbol ? Wording.nameStart(code, position) : position;
-    int place = Math.min(unit.start() + at, source.text().length());
+    Told told = told(first, unit.code());
+    int place = Math.min(unit.start() + Math.max(0, told.at()), source.text().length());
     String original = Words.unwrapped(first.getMessage(Locale.ENGLISH));
-    return problem(Problem.Kind.COMPILATION, message, source, place, original);
+    return problem(Problem.Kind.COMPILATION, told.message(), source, place, original);
+  }
+
+  private Told told(Diag diag, String code) {
+    try {
+      return wording.of(diag, code);
+    } catch (RuntimeException | StackOverflowError e) {
+      // A complaint that cannot be worded must not cost the session.
+      return new Told("This is not understood.", (int) Math.max(0, diag.getPosition()));
+    }
   }
 
   private Problem thrown(JShellException exception, SourceText source, Unit unit) {
@@ -226,37 +282,42 @@ final class Findings {
                 .orElse("This " + text.charAt(unit.end()) + " closes nothing.");
         yield failed(problem(Problem.Kind.COMPILATION, message, source, unit.end()), List.of());
       }
+      case UNSEEN ->
+          failed(
+              problem(
+                  Problem.Kind.COMPILATION,
+                  Characters.unseen(text, unit.end()),
+                  source,
+                  unit.end()),
+              List.of());
+      case TOO_DEEP -> tooDeep(source, unit);
+      case TOO_LONG ->
+          failed(
+              problem(
+                  Problem.Kind.COMPILATION,
+                  "This quoted text is too long for the compiler, which takes 65534 bytes at most:"
+                      + " read it from a file.",
+                  source,
+                  unit.end()),
+              List.of());
       default -> incomplete(source, unit);
     };
   }
 
-  private Outcome incomplete(SourceText source, Unit unit) {
-    Brackets brackets = new Brackets(source.text(), unit.start());
-    brackets.readTo(source.text().length());
-    int place = brackets.innermostOpen().orElse(unit.start());
+  /** A unit that is nested more deeply than the compiler can bear. */
+  Outcome tooDeep(SourceText source, Unit unit) {
     String message =
-        brackets
-            .innermostOpen()
-            .map(open -> unclosed(source, open))
-            .orElse("What begins here is not finished when the text ends.");
-    return Outcome.bad(
-        Evaluation.Status.INCOMPLETE,
-        problem(Problem.Kind.INCOMPLETE, message, source, place),
-        List.of());
+        "This is nested too deeply, or goes on for too long, for the compiler: split it into steps,"
+            + " each with a name.";
+    return failed(problem(Problem.Kind.COMPILATION, message, source, unit.start()), List.of());
   }
 
-  private static String unclosed(SourceText source, int open) {
-    int line = source.lineAt(open);
-    return switch (source.text().charAt(open)) {
-      case '/' -> "The comment opened at line " + line + " is never closed by */.";
-      case '"' -> "The text block opened at line " + line + " is never closed by \"\"\".";
-      default ->
-          "The bracket "
-              + source.text().charAt(open)
-              + " opened at line "
-              + line
-              + " is never closed.";
-    };
+  private Outcome incomplete(SourceText source, Unit unit) {
+    Told told = Unfinished.told(source, unit);
+    return Outcome.bad(
+        Evaluation.Status.INCOMPLETE,
+        problem(Problem.Kind.INCOMPLETE, told.message(), source, told.at()),
+        List.of());
   }
 
   /** A unit that was stopped. */

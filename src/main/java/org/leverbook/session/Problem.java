@@ -27,6 +27,9 @@ public record Problem(
     String original,
     Optional<Throwable> thrown) {
 
+  /** Longer lines are cut around the place. */
+  private static final int LONGEST = 160;
+
   /** What sort of mistake. */
   public enum Kind {
     /** The text is no Java the compiler accepts. */
@@ -47,16 +50,41 @@ public record Problem(
   }
 
   /**
-   * The line and, below it, a caret under the place.
+   * The line and, below it, a caret under the place. Of a long line only the part around the place
+   * is shown; characters that cannot be seen show as a mark.
    *
    * @return two lines
    */
   public String caret() {
-    StringBuilder below = new StringBuilder();
-    for (int i = 0; i < column - 1 && i < source.length(); i++) {
-      below.append(source.charAt(i) == '\t' ? '\t' : ' ');
+    int at = Math.min(Math.max(0, column - 1), source.length());
+    int from = source.length() <= LONGEST ? 0 : Math.max(0, at - LONGEST / 2);
+    int to = Math.min(source.length(), from + LONGEST);
+    StringBuilder shown = new StringBuilder(from == 0 ? "" : "\u2026 ");
+    StringBuilder below = new StringBuilder(from == 0 ? "" : "  ");
+    for (int i = from; i < to; i++) {
+      char c = source.charAt(i);
+      boolean unseen = Characters.isUnseen(source, i);
+      shown.append(unseen ? '\u25A1' : c);
+      if (i < at && !isCombining(c)) {
+        below.append(c == '\t' ? '\t' : isWide(c) ? '\u3000' : ' ');
+      }
     }
-    return source + "\n" + below + "^";
+    return shown + (to == source.length() ? "" : " \u2026") + "\n" + below + "^";
+  }
+
+  private static boolean isCombining(char c) {
+    return Character.getType(c) == Character.NON_SPACING_MARK;
+  }
+
+  /** Whether a terminal gives a character two places: the scripts of East Asia. */
+  private static boolean isWide(char c) {
+    return c >= 0x1100
+        && (c <= 0x115F
+            || c >= 0x2E80 && c <= 0xA4CF
+            || c >= 0xAC00 && c <= 0xD7A3
+            || c >= 0xF900 && c <= 0xFAFF
+            || c >= 0xFE30 && c <= 0xFE6F
+            || c >= 0xFF00 && c <= 0xFF60);
   }
 
   /**

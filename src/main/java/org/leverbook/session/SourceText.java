@@ -2,14 +2,19 @@ package org.leverbook.session;
 
 import java.util.Arrays;
 
-/** A text that was given, and where its lines begin. Lines and columns count from 1. */
+/**
+ * A text that was given, as the compiler is to read it, and where its lines begin. Lines and
+ * columns count from 1.
+ */
 final class SourceText {
 
+  private final String given;
   private final String text;
   private final int[] starts;
 
-  SourceText(String text) {
-    this.text = text;
+  SourceText(String given) {
+    this.given = given;
+    this.text = Pasted.plain(given);
     int[] found = new int[16];
     int count = 1;
     for (int i = 0; i < text.length(); i++) {
@@ -26,6 +31,7 @@ final class SourceText {
     this.starts = Arrays.copyOf(found, count);
   }
 
+  /** The text with typographic characters made plain; every place is where it was given. */
   String text() {
     return text;
   }
@@ -54,9 +60,9 @@ final class SourceText {
     return line < starts.length ? starts[line] : text.length();
   }
 
-  /** A line without its line end. */
+  /** A line as it was given, without its line end. */
   String line(int line) {
-    String whole = text.substring(start(line), nextStart(line));
+    String whole = given.substring(start(line), nextStart(line));
     int end = whole.length();
     while (end > 0 && (whole.charAt(end - 1) == '\n' || whole.charAt(end - 1) == '\r')) {
       end--;

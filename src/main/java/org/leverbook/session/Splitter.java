@@ -26,6 +26,16 @@ final class Splitter {
 
   private static final Pattern ELSE = Pattern.compile("else\\b");
 
+  /** A line that ends so needs more, whatever stands before; but {@code i++} does not. */
+  private static final Pattern WANTS_MORE =
+      Pattern.compile("(?s).*(?:[=,.&|^?%/]|[^+]\\+|[^-]-|->)");
+
+  /** Brackets in one another that the compiler bears on any thread, with a wide margin. */
+  private static final int DEEPEST = 300;
+
+  /** Signs in one expression, likewise: with 1000 the compiler's own stack overflows. */
+  private static final int MOST_LINKS = 400;
+
   private final SourceCodeAnalysis analysis;
 
   Splitter(SourceCodeAnalysis analysis) {
@@ -46,11 +56,24 @@ final class Splitter {
       if (COMMAND.matcher(text).region(start, text.length()).lookingAt()) {
         return new Unit(Unit.Kind.COMMAND, start, end, source.line(line).strip());
       }
+      if (brackets.unseen() >= 0) {
+        return new Unit(Unit.Kind.UNSEEN, start, brackets.unseen(), "");
+      }
+      if (brackets.depth() > DEEPEST || brackets.links() > MOST_LINKS) {
+        return new Unit(Unit.Kind.TOO_DEEP, start, end, "");
+      }
       if (brackets.wrongCloser() >= 0) {
         return new Unit(Unit.Kind.WRONG_CLOSER, start, brackets.wrongCloser(), "");
       }
-      if (brackets.closed() && !goesOn(text, end, text.charAt(brackets.lastCode()))) {
-        Unit unit = analysed(text, start, end, brackets.lastCode() + 1);
+      int last = brackets.lastCode();
+      boolean wantsMore =
+          WANTS_MORE.matcher(text).region(Math.max(start, last - 1), last + 1).matches();
+      if (brackets.closed() && !wantsMore && !goesOn(text, end, text.charAt(last))) {
+        int tooLong = LongTexts.in(text, start, last + 1);
+        if (tooLong >= 0) {
+          return new Unit(Unit.Kind.TOO_LONG, start, tooLong, "");
+        }
+        Unit unit = analysed(text, start, end, last + 1);
         if (unit.kind() != Unit.Kind.INCOMPLETE) {
           return unit;
         }
@@ -86,6 +109,15 @@ final class Splitter {
   }
 
   private Unit analysed(String text, int start, int end, int codeEnd) {
+    try {
+      return judged(text, start, end, codeEnd);
+    } catch (StackOverflowError | InternalError e) {
+      // The compiler wraps its own overflow in an internal error.
+      return new Unit(Unit.Kind.TOO_DEEP, start, end, "");
+    }
+  }
+
+  private Unit judged(String text, int start, int end, int codeEnd) {
     // A comment behind the code can hide a missing semicolon, so only the code is judged.
     CompletionInfo info = analysis.analyzeCompletion(text.substring(start, codeEnd));
     Completeness completeness = info.completeness();

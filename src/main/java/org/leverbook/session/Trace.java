@@ -36,6 +36,9 @@ final class Trace {
       int at = origin.get().line(frame.getLineNumber());
       if (here && line == 0) {
         line = at;
+      } else if (here && at == line && trail.isEmpty()) {
+        // The line calls itself, or a rule in it: it is told already.
+        continue;
       } else if (trail.size() < LONGEST) {
         add(trail, (line == 0 ? "in line " : "called from line ") + at, here, origin.get(), at);
       }
@@ -47,7 +50,7 @@ final class Trace {
     return new Problem(
         refused ? Problem.Kind.REFUSAL : Problem.Kind.EXCEPTION,
         cause.getClass().getSimpleName(),
-        refused ? String.valueOf(cause.getMessage()) : words(cause),
+        refused ? String.valueOf(cause.getMessage()) : ExceptionWording.of(cause),
         line,
         column,
         source.line(line),
@@ -63,48 +66,5 @@ final class Trace {
     if (trail.isEmpty() || !trail.get(trail.size() - 1).equals(said)) {
       trail.add(said);
     }
-  }
-
-  private static String words(Throwable thrown) {
-    String message = Copies.message(thrown);
-    String said = kind(thrown);
-    StringBuilder text = new StringBuilder(said);
-    text.append(message.isEmpty() ? "." : ": " + message);
-    Throwable cause = thrown.getCause();
-    for (int depth = 0; cause != null && depth < LONGEST; depth++) {
-      String why = Copies.message(cause);
-      text.append("\nbecause of ").append(named(cause)).append(why.isEmpty() ? "" : ": " + why);
-      cause = cause.getCause();
-    }
-    return text.toString();
-  }
-
-  private static String kind(Throwable thrown) {
-    if (thrown instanceof StackOverflowError) {
-      return "A method calls itself without end";
-    }
-    if (thrown instanceof OutOfMemoryError) {
-      return "There is not enough memory for this";
-    }
-    if (thrown instanceof NullPointerException) {
-      return "A value is missing (null)";
-    }
-    if (thrown instanceof ClassCastException) {
-      return "A value is of another kind than the code says";
-    }
-    if (thrown instanceof NumberFormatException) {
-      return "This is no number";
-    }
-    if (thrown instanceof IndexOutOfBoundsException) {
-      return "This place is outside the list or text";
-    }
-    String name = named(thrown);
-    return Character.toUpperCase(name.charAt(0)) + name.substring(1);
-  }
-
-  private static String named(Throwable thrown) {
-    String simple = thrown.getClass().getSimpleName();
-    String bare = simple.replaceAll("(?<=.)(Exception|Error)$", "");
-    return bare.isEmpty() ? "an exception" : Words.spaced(bare) + " exception";
   }
 }

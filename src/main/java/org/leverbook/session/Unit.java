@@ -20,6 +20,12 @@ record Unit(Kind kind, int start, int end, String code) {
     INVALID,
     /** More text is needed. */
     INCOMPLETE,
+    /** A character in it cannot be seen; {@code end} is its place. */
+    UNSEEN,
+    /** More brackets stand in one another than the compiler can bear. */
+    TOO_DEEP,
+    /** A quoted text in it is longer than the compiler can bear; {@code end} is its place. */
+    TOO_LONG,
     /** A closing bracket fits nothing that is open. */
     WRONG_CLOSER,
     /** A command of some other shell. */

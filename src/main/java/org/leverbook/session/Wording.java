@@ -3,175 +3,191 @@ package org.leverbook.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.IntFunction;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import jdk.jshell.Diag;
 
 /**
- * The compiler's complaints in plain words. What has no plain wording here keeps the compiler's
- * own, without the names of its wrappers.
+ * The compiler's complaints in plain words. Each sort of complaint has a class that words it; the
+ * rest stands in {@code compiler.txt}; what is not there either keeps the compiler's own words,
+ * without the names of its wrappers.
  */
 final class Wording {
 
-  private static final Pattern SYMBOL =
-      Pattern.compile("symbol:\\s+(?:static )?(\\w+) ([\\p{L}_$][\\p{L}\\p{N}_$]*)(\\(.*\\))?");
-  private static final Pattern OWNER =
-      Pattern.compile("location:\\s+(?:variable \\S+ of type |class |interface |record )(\\S+.*)");
-  private static final Pattern CONVERSION =
-      Pattern.compile(
-          "(?:incompatible types: |argument mismatch; )"
-              + "(?:.*lossy conversion from )?(\\S.*?) (?:cannot be converted )?to (\\S[^\\n)]*)");
-  private static final Pattern CALL =
-      Pattern.compile(
-          "(?:method|constructor) (\\S+) in .*?required:\\s+(.*?)\\s*\\n\\s*found:\\s+(.*?)\\s*\\n"
-              + "\\s*reason: (.*)",
-          Pattern.DOTALL);
+  private static final String ERROR = "compiler.err.";
 
-  private static final Pattern CALLS =
-      Pattern.compile("no suitable (?:method|constructor) found for (\\w+)\\((.*)\\)");
+  /** Keys of complaints about the form of a text, not about its words and values. */
   private static final Pattern FORM =
       Pattern.compile(
-          "(?:method|constructor) (?:\\S*\\.)?(?:<.*?>)?\\w+\\((.*)\\) is not applicable");
+          "expected\\d?|illegal\\.(start|char|dot).*|not\\.stmt|premature\\.eof|unclosed\\.char\\.lit"
+              + "|unclosed\\.str\\.lit|orphaned|malformed.*|invalid\\.meth\\.decl.*|else\\.without.*"
+              + "|restricted.*|illegal\\.ref.*|dot\\.class.*|doesnt\\.exist|variable\\.not\\.allowed"
+              + "|unexpected\\.type|int\\.number.*|class\\.public.*|illegal\\.paren.*|cant\\.ref.*"
+              + "|array\\.dimension.*|underscore.*|illegal\\.init.*|cant\\.infer.*array.*|pkg.*");
 
-  private final Makers makers;
+  private record Line(String key, Pattern pattern, String sentence) {}
 
-  Wording(Makers makers) {
-    this.makers = makers;
+  private final CallWording calls;
+  private final UnknownWording unknown;
+  private final OperatorWording operators;
+  private final NeedWording needs;
+  private List<Line> lines;
+
+  Wording(Makers makers, FittingTypes types, Knowledge knowledge) {
+    this.calls = new CallWording(makers, types, knowledge);
+    this.unknown = new UnknownWording(makers, types, knowledge);
+    this.operators = new OperatorWording(types);
+    this.needs =
+        new NeedWording(calls, new KindWording(makers, types, knowledge), types, knowledge);
   }
 
   /**
    * A complaint in words.
    *
    * @param diag the complaint
-   * @param unit the code it is about
-   * @param candidates from a place in the unit to the words that could stand there
+   * @param code what it is about
    */
-  String of(Diag diag, String unit, IntFunction<List<String>> candidates) {
-    String code = String.valueOf(diag.getCode());
+  Told of(Diag diag, String code) {
+    String key = key(diag);
+    String message = message(diag);
+    int at = within(code, diag.getPosition());
+    int start = within(code, diag.getStartPosition());
+    int end = within(code, diag.getEndPosition());
+    boolean symbol = key.startsWith("cant.resolve");
+    if (symbol || FORM.matcher(key).matches()) {
+      Optional<Told> habit = Habits.of(code, at, symbol);
+      if (habit.isPresent()) {
+        return habit.get();
+      }
+    }
+    Optional<Told> told = Optional.empty();
+    if (symbol) {
+      told = unknown.of(message, code, nameStart(code, at));
+    } else if (key.startsWith("cant.apply.symbol")) {
+      told = call(message, code, at, start);
+    } else if (key.startsWith("prob.found.req")) {
+      told = needs.of(message, code, start, end);
+    } else if (key.startsWith("operator.cant.be.applied") || key.startsWith("incomparable")) {
+      told = operators.of(message, code, at, start, end);
+    }
+    if (key.startsWith("illegal.char") && at < code.length()) {
+      return new Told(Characters.refused(code, at), at);
+    }
+    if (key.equals("expected") && message.equals("';' expected") && isTop(code, at)) {
+      String said =
+          "Two things stand side by side here with nothing between them: a dot, a comma, a sign"
+              + " such as +, or a ; between two statements.";
+      return new Told(said, at);
+    }
+    return told.isPresent() ? told.get() : new Told(told(key, message), at);
+  }
+
+  private static boolean isTop(String code, int at) {
+    Brackets before = new Brackets(code, 0);
+    before.readTo(at);
+    return before.closed() && !code.substring(at).isBlank();
+  }
+
+  private static String key(Diag diag) {
+    String key = String.valueOf(diag.getCode());
+    return key.startsWith(ERROR) ? key.substring(ERROR.length()) : key;
+  }
+
+  /** What the compiler says, without the appendix that explains its own variables. */
+  private static String message(Diag diag) {
     String message = diag.getMessage(Locale.ENGLISH).replace("\r", "");
-    if (code.startsWith("compiler.err.cant.resolve")) {
-      return unknownWord(message, nameStart(unit, (int) diag.getPosition()), candidates);
+    int where = message.indexOf("\n  where ");
+    return Words.unwrapped(where < 0 ? message : message.substring(0, where));
+  }
+
+  private static int within(String code, long position) {
+    return (int) Math.max(0, Math.min(position, code.length()));
+  }
+
+  private Optional<Told> call(String message, String code, int at, int start) {
+    Optional<Told> inRule = needs.ofRule(message, code, at);
+    if (inRule.isPresent()) {
+      return inRule;
     }
-    Matcher call = CALL.matcher(message);
-    if (code.startsWith("compiler.err.cant.apply.symbol") && call.find()) {
-      return wrongCall(call);
-    }
-    Matcher calls = CALLS.matcher(message);
-    if (code.startsWith("compiler.err.cant.apply.symbols") && calls.find()) {
-      return wrongForm(calls.group(1), calls.group(2), message);
-    }
-    Matcher conversion = CONVERSION.matcher(message);
-    if (code.startsWith("compiler.err.prob.found.req") && conversion.find()) {
-      return wrongKind(Words.cleaned(conversion.group(1)), Words.cleaned(conversion.group(2)));
-    }
-    return switch (code) {
-      case "compiler.err.expected" -> "Here is missing: " + after(message, " expected") + ".";
-      case "compiler.err.premature.eof" -> "The text ends before this is finished.";
-      case "compiler.err.unclosed.str.lit" -> "This quoted text is never closed by a \".";
-      case "compiler.err.not.stmt" -> "This alone is no statement.";
-      default -> sentence(withoutWrapperLines(message));
-    };
+    int name = nameStart(code, at);
+    Optional<Call> call =
+        Call.named(code, name)
+            .or(() -> Call.named(code, start))
+            .or(() -> Call.named(code, afterNew(code, start)));
+    return call.flatMap(c -> calls.of(code, c)).or(() -> unfit(message, name));
+  }
+
+  private static int afterNew(String code, int start) {
+    Matcher made = Pattern.compile("new\\s+").matcher(code).region(start, code.length());
+    return made.lookingAt() ? made.end() : start;
+  }
+
+  private static Optional<Told> unfit(String message, int at) {
+    Matcher name = Pattern.compile("(?:method|constructor|found for) (\\w+)").matcher(message);
+    return name.find()
+        ? Optional.of(
+            new Told(name.group(1) + "(...) cannot be asked with what its brackets hold.", at))
+        : Optional.empty();
   }
 
   /** Where the word begins that a complaint points at: javac points at the dot before it. */
-  static int nameStart(String unit, int position) {
-    int at = Math.max(0, Math.min(position, unit.length()));
-    if (at < unit.length() && unit.charAt(at) == '.') {
+  static int nameStart(String code, int position) {
+    int at = Math.max(0, Math.min(position, code.length()));
+    if (at < code.length() && code.charAt(at) == '.') {
       at++;
-      while (at < unit.length() && Character.isWhitespace(unit.charAt(at))) {
+      while (at < code.length() && Character.isWhitespace(code.charAt(at))) {
         at++;
       }
     }
     return at;
   }
 
-  private String unknownWord(String message, int at, IntFunction<List<String>> candidates) {
-    Matcher symbol = SYMBOL.matcher(message);
-    if (!symbol.find()) {
-      return sentence(withoutWrapperLines(message));
-    }
-    String word = symbol.group(2);
-    boolean called = symbol.group(3) != null;
-    Matcher owner = OWNER.matcher(message);
-    String type = owner.find() ? Words.cleaned(owner.group(1)).strip() : "";
-    List<String> near = Spelling.nearest(word, candidates.apply(at));
-    boolean method = near.contains(word + "(") || near.contains(word + "()");
-    if (method && !called) {
-      return "\"" + word + "\" needs its brackets: " + word + "().";
-    }
-    if (called && near.contains(word)) {
-      return "\"" + word + "\" takes no brackets.";
-    }
-    String there =
-        type.isEmpty()
-            ? "There is no word \"" + word + "\""
-            : capital(Words.article(type)) + " has no word \"" + word + "\"";
-    return near.isEmpty() ? there + "." : there + ": did you mean " + Words.choice(near) + "?";
-  }
-
-  private String wrongCall(Matcher call) {
-    String name = call.group(1);
-    String required = "no arguments".equals(call.group(2)) ? "" : Words.cleaned(call.group(2));
-    String found = "no arguments".equals(call.group(3)) ? "" : Words.cleaned(call.group(3));
-    String said = name + "(" + required + ") cannot take (" + found + ")";
-    Matcher conversion = CONVERSION.matcher(call.group(4));
-    return conversion.find()
-        ? said
-            + ": "
-            + wrongKind(Words.cleaned(conversion.group(1)), Words.cleaned(conversion.group(2)))
-        : said + ".";
-  }
-
-  /** A word that can be called in several ways, but not in this one. */
-  private String wrongForm(String name, String given, String message) {
-    List<String> forms = new ArrayList<>();
-    Matcher form = FORM.matcher(message);
-    while (form.find()) {
-      String required = form.group(1).equals("no arguments") ? "" : Words.cleaned(form.group(1));
-      forms.add("(" + required + ")");
-    }
-    String found = given.equals("no arguments") ? "" : Words.cleaned(given);
-    String said = name + "(" + found + ") is not possible; " + name;
-    said += " takes " + Words.choice(forms) + ".";
-    Matcher conversion = CONVERSION.matcher(message);
-    return conversion.find()
-        ? said
-            + " "
-            + wrongKind(Words.cleaned(conversion.group(1)), Words.cleaned(conversion.group(2)))
-        : said;
-  }
-
-  private String wrongKind(String found, String needed) {
-    String said = Words.article(found) + " stands where " + Words.article(needed) + " is needed";
-    List<String> words = makers.of(needed);
-    return words.isEmpty()
-        ? capital(said) + "."
-        : capital(said) + "; " + Words.choice(words) + " would make one.";
-  }
-
-  private static String withoutWrapperLines(String message) {
-    StringBuilder kept = new StringBuilder();
-    for (String line : message.split("\n")) {
-      if (!line.matches("\\s*location: .*\\$JShell\\$.*")) {
-        kept.append(kept.length() == 0 ? "" : "\n").append(line.stripTrailing());
+  private String told(String key, String message) {
+    for (Line line : lines()) {
+      if (line.key().equals(key)) {
+        Matcher found = line.pattern().matcher(message);
+        if (found.find()) {
+          return tokens(Sentences.filled(line.sentence(), found.toMatchResult(), message));
+        }
       }
     }
-    return Words.cleaned(kept.toString());
+    return plain(message);
   }
 
-  private static String after(String message, String ending) {
-    return message.endsWith(ending)
-        ? message.substring(0, message.length() - ending.length())
-        : message;
+  private synchronized List<Line> lines() {
+    if (lines == null) {
+      lines = new ArrayList<>();
+      for (String line : Sentences.lines("compiler.txt")) {
+        String[] cells = line.split(" \\| ", 3);
+        Pattern pattern = Pattern.compile(cells[1].equals("*") ? "" : cells[1]);
+        lines.add(new Line(cells[0], pattern, cells[2]));
+      }
+    }
+    return lines;
   }
 
-  private static String sentence(String message) {
-    String text = capital(message.strip());
-    return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
+  private static String tokens(String sentence) {
+    return sentence.replace("<identifier>", "name").replace("token.identifier", "name");
   }
 
-  private static String capital(String text) {
-    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  /** The compiler's own words where there are none of ours. */
+  private static String plain(String message) {
+    StringBuilder kept = new StringBuilder();
+    for (String line : message.split("\n")) {
+      if (!line.strip().startsWith("location:")) {
+        kept.append(kept.length() == 0 ? "" : "; ").append(line.strip());
+      }
+    }
+    String text =
+        Words.capital(
+            tokens(
+                Words.cleaned(kept.toString())
+                    .replaceAll("capture#\\d+ of ", "")
+                    .replaceAll("(?:CAP|INT)#\\d+", "a type")
+                    .replaceAll("\\? (?:extends|super) ", "")
+                    .replaceAll("\\s+", " ")
+                    .strip()));
+    return text.isEmpty() ? "This is not understood." : text.matches(".*[.?]$") ? text : text + ".";
   }
 }

@@ -43,8 +43,15 @@ final class Words {
         .collect(Collectors.joining(" "));
   }
 
+  static String capital(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
   /** "a" or "an". */
   static String article(String noun) {
+    if (noun.startsWith("no ")) {
+      return noun;
+    }
     return "aeiouAEIOU".indexOf(noun.charAt(0)) >= 0 ? "an " + noun : "a " + noun;
   }
 }

@@ -37,7 +37,7 @@ final class Workbench {
     this.splitter = new Splitter(shell.sourceCodeAnalysis());
     this.assistance = new Assistance(shell, loader, splitter, preamble);
     this.results = new Results(shell, origins);
-    this.findings = new Findings(shell, engine, origins, assistance, preamble);
+    this.findings = new Findings(shell, engine, origins, preamble);
     this.belongings = new Belongings(shell, engine);
     Evaluation start = evaluate(preamble.source(), 0, value -> {});
     if (!start.ok()) {
@@ -83,9 +83,13 @@ final class Workbench {
       if (outcome.problem().isPresent()) {
         return ended(outcome, notes, done);
       }
-      done++;
       last = outcome.value();
       try {
+        Optional<Outcome> unshown = last.flatMap(value -> findings.unshown(value, source, unit));
+        if (unshown.isPresent()) {
+          return ended(unshown.get(), notes, done);
+        }
+        done++;
         last.ifPresent(course::value);
       } catch (Stopped e) {
         // Showing a value runs the user's toString, which can be stopped like any code.
@@ -146,6 +150,9 @@ final class Workbench {
       }
       change = belongings.noted(events, before);
       return outcome;
+    } catch (StackOverflowError | InternalError e) {
+      // The compiler wraps its own overflow in an internal error.
+      return findings.tooDeep(source, unit);
     } finally {
       engine.clear();
       compiling.unlock();

@@ -108,7 +108,7 @@ class ExportTest {
     assertThat(complained())
         .isEqualTo(
             """
-            lesson.jsh:11:1: Arithmetic exception: / by zero
+            lesson.jsh:11:1: A whole number is divided by zero.
             f(0)
             ^
               in line 8 of an earlier input: return 1 / x;

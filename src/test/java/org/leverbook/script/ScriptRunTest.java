@@ -116,7 +116,7 @@ class ScriptRunTest {
     assertThat(complained())
         .isEqualTo(
             """
-            lesson.jsh:2:3: Arithmetic exception: / by zero
+            lesson.jsh:2:3: A whole number is divided by zero.
               return 1 / x;
               ^
               called from line 5
@@ -140,7 +140,9 @@ class ScriptRunTest {
 
     assertThat(said()).isEqualTo("2\n");
     assertThat(complained())
-        .startsWith("lesson.jsh:2:17: The bracket ( opened at line 2 is never closed.\n");
+        .startsWith(
+            "lesson.jsh:2:17: The bracket ( opened at line 2, column 17 is never closed: a ) is"
+                + " missing.\n");
   }
 
   @Test
@@ -148,7 +150,7 @@ class ScriptRunTest {
     assertThat(run("1 + 1\nvar a =\n")).isFalse();
 
     assertThat(complained())
-        .startsWith("lesson.jsh:2:1: What begins here is not finished when the text ends.\n");
+        .startsWith("lesson.jsh:2:7: After the = something must follow.\n");
   }
 
   @Test
@@ -200,5 +202,18 @@ class ScriptRunTest {
   void an_empty_script_is_fine() throws IOException {
     assertThat(run("")).isTrue();
     assertThat(said()).isEmpty();
+  }
+
+  @Test
+  void a_value_that_turns_out_impossible_when_it_is_shown_ends_the_script_at_its_line()
+      throws IOException {
+    String late =
+        "class Late implements org.leverbook.display.Shown {\n"
+            + "  public String text() { throw new org.leverbook.quantity.Refused(\"Too low.\"); }\n}\n";
+
+    assertThat(run(late + "1 + 1\nvar kept = new Late();\nkept\n3 + 3\n")).isFalse();
+
+    assertThat(said()).isEqualTo("2\n");
+    assertThat(complained()).isEqualTo("lesson.jsh:6:1: Too low.\nkept\n^\n");
   }
 }

@@ -219,13 +219,65 @@ class EvaluationTest {
         .contains("no");
   }
 
-  @Test
-  void a_value_that_turns_out_to_be_impossible_says_so_in_its_own_words() {
-    session.evaluate(
-        "class Late implements org.leverbook.display.Shown { public String text() { throw new"
-            + " org.leverbook.quantity.Refused(\"The hips are too low: raise them.\"); } }");
+  private static final String LATE =
+      "class Late implements org.leverbook.display.Shown {\n"
+          + "  public String text() {\n"
+          + "    throw new org.leverbook.quantity.Refused(\"The hips are too low: raise them.\");\n"
+          + "  }\n}\n";
 
-    assertThat(session.evaluate("new Late()").value().get().text())
+  @Test
+  void a_value_that_turns_out_to_be_impossible_is_a_failure_of_its_line() {
+    List<Value> values = new ArrayList<>();
+
+    Evaluation evaluation =
+        session.evaluate(LATE + "var a = 1;\na\n  new Late()\na + 1", values::add);
+
+    assertThat(values).containsExactly(new Value(1, 7));
+    assertThat(evaluation.status()).isEqualTo(Evaluation.Status.FAILED);
+    assertThat(evaluation.unitsDone()).isEqualTo(3);
+    Problem problem = evaluation.problem().get();
+    assertThat(problem.kind()).isEqualTo(Problem.Kind.REFUSAL);
+    assertThat(problem.text("x.jsh:"))
+        .isEqualTo("x.jsh:8:3: The hips are too low: raise them.\n  new Late()\n  ^");
+    assertThat(problem.thrown()).containsInstanceOf(org.leverbook.quantity.Refused.class);
+  }
+
+  @Test
+  void a_value_that_is_kept_under_a_name_fails_only_when_it_is_shown() {
+    session.evaluate(LATE);
+
+    assertThat(session.evaluate("var late = new Late();").ok()).isTrue();
+    assertThat(session.evaluate("late").problem().get().message())
         .isEqualTo("The hips are too low: raise them.");
+  }
+
+  @Test
+  void a_value_that_breaks_while_it_shows_itself_is_a_failure_told_in_words() {
+    session.evaluate(
+        "class Broken implements org.leverbook.display.Shown {\n"
+            + "  public String text() { return \"\" + 1 / 0; }\n}");
+
+    Problem problem = session.evaluate("new Broken()").problem().get();
+
+    assertThat(problem.kind()).isEqualTo(Problem.Kind.EXCEPTION);
+    assertThat(problem.message()).isEqualTo("A whole number is divided by zero.");
+    assertThat(problem.line()).isEqualTo(1);
+  }
+
+  @Test
+  void a_picture_that_cannot_be_drawn_leaves_its_text() {
+    session.evaluate(
+        "class Half implements org.leverbook.display.Shown {\n"
+            + "  public String text() { return \"half\"; }\n"
+            + "  public java.util.Optional<String> html() { throw new IllegalStateException(); }\n"
+            + "  public java.util.Optional<String> svg() { return null; }\n"
+            + "  public java.util.Optional<byte[]> png() { throw new StackOverflowError(); }\n}");
+
+    Value value = session.evaluate("new Half()").value().get();
+
+    assertThat(value.text()).isEqualTo("half");
+    assertThat(value.shown().html()).isEmpty();
+    assertThat(value.shown().svg()).isEmpty();
+    assertThat(value.shown().png()).isEmpty();
   }
 }

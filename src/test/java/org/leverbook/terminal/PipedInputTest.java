@@ -52,7 +52,8 @@ class PipedInputTest {
   void an_input_cut_off_at_the_end_is_an_error() {
     assertThat(run("1+1\nMath.max(1,\n")).isFalse();
 
-    assertThat(err.toString()).contains("input line 2: The bracket ( opened at line 1 is never");
+    assertThat(err.toString())
+        .contains("input line 2: The bracket ( opened at line 1, column 9 is never");
   }
 
   @Test
