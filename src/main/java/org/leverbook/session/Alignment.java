@@ -29,12 +29,8 @@ record Alignment(
   private static final int WRONG = 4;
   private static final int GAP = 5;
 
-<<<<<<< HEAD
   static Alignment of(
       List<Call.Argument> arguments, List<String> given, CallForm form, FittingTypes types) {
-=======
-  static Alignment of(List<Call.Argument> arguments, List<String> given, CallForm form, FittingTypes types) {
->>>>>>> 2b8ce00ed81b27f49d045e7fa19f204fbabdd0a3
     int n = arguments.size();
     int m = form.many() ? Math.max(n, form.parameters().size() - 1) : form.parameters().size();
     int[][] cost = new int[n + 1][m + 1];

@@ -149,12 +149,7 @@ class ScriptRunTest {
   void a_last_line_without_its_end_is_named() throws IOException {
     assertThat(run("1 + 1\nvar a =\n")).isFalse();
 
-<<<<<<< HEAD
     assertThat(complained()).startsWith("lesson.jsh:2:7: After the = something must follow.\n");
-=======
-    assertThat(complained())
-        .startsWith("lesson.jsh:2:7: After the = something must follow.\n");
->>>>>>> 2b8ce00ed81b27f49d045e7fa19f204fbabdd0a3
   }
 
   @Test
