@@ -36,8 +36,8 @@ import org.leverbook.notebook.Schema;
  * <p>A number may differ by one in its last digit shown, since a value on the edge of rounding may
  * fall to either side, and by a millionth of itself, which is more than a search that ends at 1e-7
  * leaves open and less than any claim of a lesson needs. Everything else must be equal; runs of
- * blanks count as one, as the width of a column follows its longest number, and how long the machine
- * took is left out.
+ * blanks count as one, as the width of a column follows its longest number, and how long the
+ * machine took is left out.
  */
 class LessonsTest {
 
