@@ -59,7 +59,7 @@ class ReadmeTest {
         }
       }
     }
-    assertThat(lessons).isEqualTo(21);
+    assertThat(lessons).isEqualTo(22);
   }
 
   @Test
