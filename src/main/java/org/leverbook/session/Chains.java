@@ -95,7 +95,17 @@ final class Chains {
         && tokens.get(open).is("(")
         && (tokens.get(open - 1).isName() || tokens.get(open - 1).is(">"))
         && !NO_CALLS.contains(tokens.get(open - 1).text())
-        && !tokens.get(open - 1).isWord("new");
+        && !tokens.get(open - 1).isWord("new")
+        && !isDeclared(open - 1);
+  }
+
+  /** Whether a type stands before a name: a method is declared there, not called. */
+  private boolean isDeclared(int name) {
+    if (name < 1) {
+      return false;
+    }
+    Token before = tokens.get(name - 1);
+    return before.is("]") || before.isName() && !Keywords.LEADS_ON.contains(before.text());
   }
 
   /** The forms of the call whose bracket opens at a place; empty where they are not known. */
