@@ -1,9 +1,12 @@
 package org.leverbook.kernel;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.leverbook.display.Picture;
 import org.leverbook.display.Progress;
 import org.leverbook.display.Shown;
 import org.leverbook.notebook.MimeBundle;
@@ -35,7 +38,25 @@ final class Forms {
     if (forms.getOrDefault(MimeBundle.HTML, "").length() > LONGEST_TABLE) {
       forms.remove(MimeBundle.HTML);
     }
+    String drawing = forms.get(MimeBundle.SVG);
+    if (drawing != null) {
+      forms.putIfAbsent(MimeBundle.HTML, image(drawing, shown));
+    }
     return Json.object(forms);
+  }
+
+  /**
+   * A drawing as an image of a page. Some programs that make pages of notebooks take every line out
+   * of a drawing that stands in the page itself, for fear of scripts; an image holds none.
+   */
+  private static String image(String drawing, Shown shown) {
+    String told = shown instanceof Picture picture ? picture.description() : shown.text();
+    String data = Base64.getEncoder().encodeToString(drawing.getBytes(StandardCharsets.UTF_8));
+    return "<img style=\"max-width:100%;height:auto\" alt=\""
+        + escaped(told)
+        + "\" src=\"data:image/svg+xml;base64,"
+        + data
+        + "\">";
   }
 
   /** How far work is: a bar, and the line of text. */
@@ -57,6 +78,9 @@ final class Forms {
   }
 
   private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
   }
 }

@@ -214,6 +214,10 @@ class OutputsTest {
     assertThat(table.path("text/html").asText()).startsWith("<table>").contains("N·m");
     assertThat(table.path("text/plain").asText()).contains("N·m");
     assertThat(picture.path("image/svg+xml").asText()).startsWith("<svg");
+    assertThat(picture.path("text/html").asText())
+        .startsWith("<img ")
+        .contains("alt=\"")
+        .contains("src=\"data:image/svg+xml;base64,");
     byte[] png = Base64.getDecoder().decode(picture.path("image/png").asText());
     assertThat(List.of(png[1], png[2], png[3])).containsExactly((byte) 'P', (byte) 'N', (byte) 'G');
     assertThat(picture.path("text/plain").asText()).startsWith("picture: ");
