@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletionException;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -103,7 +104,16 @@ final class Conversation {
       System.setErr(err);
       terminal.handle(Signal.INT, before);
       editor.hints().close();
+      close();
+    }
+  }
+
+  private void close() {
+    try {
       desk.get().close();
+    } catch (CompletionException e) {
+      // It never stood, and that was told where it was missed.
+      return;
     }
   }
 
@@ -115,6 +125,9 @@ final class Conversation {
         // Ctrl-C at the prompt clears what was typed.
         continue;
       } catch (EndOfFileException e) {
+        break;
+      } catch (CompletionException e) {
+        voice.problem("The session could not start: " + e.getCause() + ".");
         break;
       } catch (IllegalStateException | IOException e) {
         // A terminal whose window was closed under the prompt says so only this way.

@@ -71,11 +71,12 @@ final class JavaInput implements Parser, Completer {
   private static Candidate candidate(Word word, Completion each, int place, int columns) {
     // All that is offered begins where the word does, also what replaces less of it.
     String value = word.line().substring(word.start(), each.from()) + each.text();
-    String told = each.signature() + (each.signature().isEmpty() ? "" : "  ") + each.about();
-    String about = Fitting.cut(told.strip(), columns - each.text().length() - 6);
+    boolean told = each.signature().startsWith(each.text());
+    String shown = Fitting.cut(told ? each.signature() : each.text(), columns - 1);
+    String about = Fitting.cut(each.about().strip(), columns - shown.length() - 4);
     // Not "complete": no blank is to follow an opening bracket.
     return new Candidate(
-        value, each.text(), null, about.isBlank() ? null : about, null, null, false, place);
+        value, shown, null, about.isBlank() ? null : about, null, null, false, place);
   }
 
   /** Nothing is escaped in Java code outside quotes: a backslash is a backslash. */
