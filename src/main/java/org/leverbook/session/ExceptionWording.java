@@ -24,7 +24,7 @@ final class ExceptionWording {
       Pattern.compile("Index:? (-?\\d+),? (?:out of bounds for length|Size:) (\\d+)");
   private static final Pattern INDEX = Pattern.compile("ndex out of range: (-?\\d+)");
   private static final Pattern RANGE =
-      Pattern.compile("begin (-?\\d+), end (-?\\d+), length (\\d+)");
+      Pattern.compile("(?:begin |Range \\[)(-?\\d+), (?:end )?(-?\\d+)\\)?,?.* length (\\d+)");
 
   private ExceptionWording() {}
 

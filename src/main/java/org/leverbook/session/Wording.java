@@ -20,7 +20,7 @@ final class Wording {
   /** Keys of complaints about the form of a text, not about its words and values. */
   private static final Pattern FORM =
       Pattern.compile(
-          "expected\\d?|illegal\\.(start|char|dot).*|not\\.stmt|premature\\.eof|unclosed\\.char\\.lit"
+          "expected\\d?|illegal\\.(start|char|dot|digit).*|not\\.stmt|premature\\.eof|unclosed\\.char\\.lit"
               + "|unclosed\\.str\\.lit|orphaned|malformed.*|invalid\\.meth\\.decl.*|else\\.without.*"
               + "|restricted.*|illegal\\.ref.*|dot\\.class.*|doesnt\\.exist|variable\\.not\\.allowed"
               + "|unexpected\\.type|int\\.number.*|class\\.public.*|illegal\\.paren.*|cant\\.ref.*"
