@@ -7,6 +7,9 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletionException;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jline.reader.EndOfFileException;
@@ -40,6 +43,7 @@ final class Conversation {
   private final Terminal terminal;
   private final Supplier<Desk> desk;
   private final Palette palette;
+  private final Function<Desk, Optional<String>> offered;
   private final Paper paper;
   private final Voice voice;
   private final Editing editing;
@@ -55,12 +59,15 @@ final class Conversation {
    * @param desk gives the session with its words, once it is ready
    * @param environment the environment variables
    * @param looks how it is to look, asked again each time
+   * @param offered code that a word offered for the next input
    */
   Conversation(
       Terminal terminal,
       Supplier<Desk> desk,
       Map<String, String> environment,
-      Supplier<Preferences> looks) {
+      Supplier<Preferences> looks,
+      Function<Desk, Optional<String>> offered) {
+    this.offered = offered;
     this.terminal = terminal;
     this.desk = desk;
     this.palette = new Palette(terminal, environment, looks);
@@ -97,7 +104,16 @@ final class Conversation {
       System.setErr(err);
       terminal.handle(Signal.INT, before);
       editor.hints().close();
+      close();
+    }
+  }
+
+  private void close() {
+    try {
       desk.get().close();
+    } catch (CompletionException e) {
+      // It never stood, and that was told where it was missed.
+      return;
     }
   }
 
@@ -109,6 +125,9 @@ final class Conversation {
         // Ctrl-C at the prompt clears what was typed.
         continue;
       } catch (EndOfFileException e) {
+        break;
+      } catch (CompletionException e) {
+        voice.problem("The session could not start: " + e.getCause() + ".");
         break;
       } catch (IllegalStateException | IOException e) {
         // A terminal whose window was closed under the prompt says so only this way.
@@ -123,7 +142,7 @@ final class Conversation {
 
   /** What stands behind the prompt already, ready for Enter; null for nothing. */
   private String begun() {
-    return opened == null ? null : opened.takeOffered().orElse(null);
+    return opened == null ? null : offered.apply(opened).orElse(null);
   }
 
   private boolean isOpen() {

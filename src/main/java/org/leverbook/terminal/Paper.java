@@ -88,7 +88,11 @@ final class Paper extends OutputStream {
 
   @Override
   public synchronized void flush() throws IOException {
-    terminal.output().flush();
+    try {
+      terminal.output().flush();
+    } catch (IllegalStateException e) {
+      throw new IOException(e);
+    }
   }
 
   /** An input begins: the editor has left the cursor at the beginning of a line. */
