@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -51,7 +52,13 @@ public final class Practice {
         for (String line : TYPED) {
           terminal.processInputBytes(line.getBytes(StandardCharsets.UTF_8));
         }
-        new Conversation(terminal, Shell.startBehind(), Map.of(), () -> Preferences.USUAL).run();
+        new Conversation(
+                terminal,
+                Shell.startBehind(),
+                Map.of(),
+                () -> Preferences.USUAL,
+                open -> Optional.empty())
+            .run();
       }
       delete(nowhere);
     } catch (IOException e) {

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -37,9 +36,11 @@ public final class Shell {
     Supplier<Desk> desk = startBehind();
     try (Terminal terminal = terminalOrNull()) {
       if (terminal != null) {
-        Path history = HistoryFile.place(System.getenv(), System.getProperties());
-        RememberedPreferences.in(history.resolveSibling("preferences"));
-        new Conversation(terminal, desk, System.getenv(), Preferences::current).run();
+        RememberedPreferences.in(
+            HistoryFile.place(System.getenv(), System.getProperties())
+                .resolveSibling("preferences"));
+        new Conversation(terminal, desk, System.getenv(), Preferences::current, Desk::takeOffered)
+            .run();
         return 0;
       }
     } catch (IOException e) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jline.terminal.Size;
@@ -59,7 +60,8 @@ class ConversationTest {
     terminal.setSize(size);
     Supplier<Desk> desk = Shell.startBehind();
     Conversation conversation =
-        new Conversation(terminal, desk, environment, () -> Preferences.USUAL);
+        new Conversation(
+            terminal, desk, environment, () -> Preferences.USUAL, open -> Optional.empty());
     shell = new Thread(conversation::run, "shell under test");
     shell.start();
     await("lever> ");

@@ -98,7 +98,8 @@ class PictureShowTest {
 
   @Test
   void nothing_is_sent_where_it_could_not_be_read_or_is_not_wanted() throws IOException {
-    Supplier<Preferences> off = () -> Preferences.USUAL.withPictures(false);
+    Supplier<Preferences> off =
+        () -> new Preferences(Preferences.Measure.KILOGRAMS, 0, Preferences.Theme.DARK, false);
     assertThat(shown("xterm", StandardCharsets.US_ASCII, Map.of(), () -> Preferences.USUAL))
         .isEmpty();
     assertThat(shown("dumb", StandardCharsets.UTF_8, Map.of(), () -> Preferences.USUAL)).isEmpty();

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -22,6 +24,7 @@ final class VirtualScreen {
 
   private final ScreenTerminal screen;
   private final LineDisciplineTerminal terminal;
+  private final AtomicReference<String> offer = new AtomicReference<>();
   private Thread shell;
 
   VirtualScreen(String type, int columns, int rows) throws IOException {
@@ -37,7 +40,9 @@ final class VirtualScreen {
   /** Starts a shell on it, and waits for its prompt. */
   VirtualScreen talk(Map<String, String> environment, Supplier<Preferences> looks) {
     Supplier<Desk> desk = Shell.startBehind();
-    Conversation conversation = new Conversation(terminal, desk, environment, looks);
+    Conversation conversation =
+        new Conversation(
+            terminal, desk, environment, looks, open -> Optional.ofNullable(offer.getAndSet(null)));
     shell = new Thread(conversation::run, "shell of test");
     shell.start();
     await("lever>");
@@ -52,6 +57,11 @@ final class VirtualScreen {
     } catch (IOException e) {
       throw new AssertionError(e);
     }
+  }
+
+  /** Puts code behind the next prompt. */
+  void offer(String code) {
+    offer.set(code);
   }
 
   void resize(int columns, int rows) {
