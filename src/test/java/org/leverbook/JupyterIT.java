@@ -31,7 +31,7 @@ class JupyterIT {
 
   private Ended run(long seconds, List<String> command) throws IOException, InterruptedException {
     Path said = folder.resolve("said.txt");
-    ProcessBuilder builder = new ProcessBuilder(command);
+    ProcessBuilder builder = new ProcessBuilder(HearingCtrlC.of(command));
     builder.redirectErrorStream(true).redirectOutput(said.toFile());
     // Everything stays away from the home of whoever runs this.
     var environment = builder.environment();

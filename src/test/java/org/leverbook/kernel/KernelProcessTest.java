@@ -17,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.leverbook.HearingCtrlC;
 
 /** The kernel as Jupyter starts it: a process of its own. */
 class KernelProcessTest {
@@ -50,7 +51,7 @@ class KernelProcessTest {
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), "org.leverbook.Main"));
     command.addAll(List.of("kernel", "start", "--connection", file.toString()));
     command.addAll(List.of(more));
-    ProcessBuilder builder = new ProcessBuilder(command);
+    ProcessBuilder builder = new ProcessBuilder(hearing(command));
     builder.environment().remove("JPY_PARENT_PID");
     builder.environment().putAll(environment);
     builder.redirectOutput(folder.resolve("out.txt").toFile());
@@ -58,6 +59,14 @@ class KernelProcessTest {
     Process process = builder.start();
     started.add(process);
     return process;
+  }
+
+  private static List<String> hearing(List<String> command) throws IOException {
+    try {
+      return HearingCtrlC.of(command);
+    } catch (InterruptedException e) {
+      throw new IOException(e);
+    }
   }
 
   private String said() throws IOException {
