@@ -104,9 +104,9 @@ class WiresTest {
             client.body("twice", "execute_request", Client.object(), Client.cell("times++;")));
     client.send("shell", frames);
     client.send("shell", frames);
-    client.send("control", frames);
-
     client.done("twice");
+    // Not before: the lines are read by threads of their own, and the first to come counts.
+    client.send("control", frames);
 
     assertThat(client.run("times").result()).isEqualTo("1");
   }
