@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import org.jline.utils.Signals;
 import org.leverbook.desk.Desk;
+import org.leverbook.display.StateFolder;
 import org.leverbook.language.Leaving;
 import org.leverbook.quantity.Refused;
 import org.zeromq.ZContext;

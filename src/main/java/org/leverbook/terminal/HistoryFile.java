@@ -3,10 +3,10 @@ package org.leverbook.terminal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import org.leverbook.display.StateFolder;
 
 /** Where the typed lines are remembered. */
 final class HistoryFile {
@@ -21,25 +21,7 @@ final class HistoryFile {
    * @param properties the system properties
    */
   static Path place(Map<String, String> environment, Properties properties) {
-    String chosen = properties.getProperty("leverbook.home", "");
-    return (chosen.isBlank() ? usual(environment, properties) : Path.of(chosen)).resolve("history");
-  }
-
-  private static Path usual(Map<String, String> environment, Properties properties) {
-    Path home = Path.of(properties.getProperty("user.home", "."));
-    String system = properties.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-    if (system.startsWith("windows")) {
-      String local = environment.getOrDefault("LOCALAPPDATA", "");
-      return (local.isBlank() ? home.resolve("AppData").resolve("Local") : Path.of(local))
-          .resolve("Leverbook");
-    }
-    if (system.startsWith("mac")) {
-      return home.resolve("Library").resolve("Application Support").resolve("Leverbook");
-    }
-    String state = environment.getOrDefault("XDG_STATE_HOME", "");
-    // The standard says that a relative path there is to be ignored.
-    boolean usable = !state.isBlank() && Path.of(state).isAbsolute();
-    return (usable ? Path.of(state) : home.resolve(".local").resolve("state")).resolve("leverbook");
+    return StateFolder.of(environment, properties).resolve("history");
   }
 
   /** The file, with its folder made; empty where it cannot be written: then nothing is kept. */

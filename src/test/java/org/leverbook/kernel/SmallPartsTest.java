@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
+import org.leverbook.display.StateFolder;
 
 class SmallPartsTest {
 

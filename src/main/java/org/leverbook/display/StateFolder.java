@@ -1,14 +1,12 @@
-package org.leverbook.kernel;
+package org.leverbook.display;
 
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 
-/**
- * Where what is remembered from one start to the next lies; the shell keeps its lines there too.
- */
-final class StateFolder {
+/** Where what is remembered from one start to the next lies, for the shell and for notebooks. */
+public final class StateFolder {
 
   private StateFolder() {}
 
@@ -18,8 +16,9 @@ final class StateFolder {
    *
    * @param environment the environment variables
    * @param properties the system properties
+   * @return the folder, whether it is there or not
    */
-  static Path of(Map<String, String> environment, Properties properties) {
+  public static Path of(Map<String, String> environment, Properties properties) {
     String chosen = properties.getProperty("leverbook.home", "");
     return chosen.isBlank() ? usual(environment, properties) : Path.of(chosen);
   }
