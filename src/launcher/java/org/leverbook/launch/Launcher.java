@@ -66,12 +66,9 @@ public final class Launcher {
   }
 
   private static boolean hasCompiler() {
-    try {
-      Class.forName("jdk.jshell.JShell");
-      Class.forName("com.sun.tools.javac.api.JavacTool");
-      return true;
-    } catch (ClassNotFoundException e) {
-      return false;
-    }
+    // Loading the classes would take as long as all else before the second process.
+    ClassLoader loader = Launcher.class.getClassLoader();
+    return loader.getResource("jdk/jshell/JShell.class") != null
+        && loader.getResource("com/sun/tools/javac/api/JavacTool.class") != null;
   }
 }

@@ -9,7 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import org.jline.utils.Signals;
 import org.leverbook.desk.Desk;
-import org.leverbook.display.StateFolder;
+import org.leverbook.display.OwnFolder;
 import org.leverbook.language.Leaving;
 import org.leverbook.quantity.Refused;
 import org.zeromq.ZContext;
@@ -65,7 +65,7 @@ public final class Kernel implements AutoCloseable {
    * @throws Refused if one of the ports is taken
    */
   public static Kernel start(Connection connection) {
-    return start(connection, StateFolder.of(System.getenv(), System.getProperties()));
+    return start(connection, OwnFolder.STATE.of(System.getenv(), System.getProperties()));
   }
 
   /** The same, with the history in a given folder. */

@@ -6,9 +6,13 @@ package org.leverbook.language;
  */
 public final class Imports {
 
-  /** Java source. Few lines: each costs some milliseconds at every start. */
+  /**
+   * Java source. The compiler takes all of it under the name of its first line, which a user who
+   * gave the same import would replace: so that one is of no use to anybody.
+   */
   public static final String SOURCE =
       """
+      import org.leverbook.language.Imports;
       import static org.leverbook.language.Vocabulary.*;
       import java.util.*;
       import java.util.function.*;

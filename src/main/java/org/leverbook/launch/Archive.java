@@ -1,11 +1,10 @@
 package org.leverbook.launch;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.UUID;
+import org.leverbook.display.OwnFolder;
 
 /**
  * The archive of loaded classes of one Java and one jar, in the folder for what can be made again.
@@ -17,14 +16,51 @@ record Archive(Path file) {
   /** From this Java on one file also keeps linked classes, which starts faster still. */
   private static final int LINKED = 25;
 
+  /** With more of them, several threads that clear memory are worth their start. */
+  private static final int FEW_CORES = 4;
+
   /** The archive that fits. */
   static Archive of(Installed installed) {
-    UUID name = UUID.nameUUIDFromBytes(installed.print().getBytes(StandardCharsets.UTF_8));
-    return new Archive(folder().resolve("start-" + name + (linked() ? ".aot" : ".jsa")));
+    Path folder = OwnFolder.CACHE.of(System.getenv(), System.getProperties()).toAbsolutePath();
+    String name = "start-" + Long.toHexString(mark(installed.print()));
+    return new Archive(folder.resolve(name + (linked() ? ".aot" : ".jsa")));
+  }
+
+  /** By hand, since Java's ways of marking a text take longer to load than all else here. */
+  private static long mark(String text) {
+    long mark = 17;
+    for (int i = 0; i < text.length(); i++) {
+      mark = mark * 0x100000001b3L + text.charAt(i);
+    }
+    return mark;
   }
 
   boolean isThere() {
     return Files.isRegularFile(file);
+  }
+
+  /**
+   * What makes a session quick. A start runs much code a few times, where Java's best compiler
+   * costs more than it saves: it comes ten times later, and counting for it begins when it is idle.
+   * Sweeps reach it after a second or two, and take no longer than without (measured). A Java that
+   * keeps linked classes also keeps those counts, and needs none of this.
+   */
+  static List<String> haste() {
+    List<String> options = new ArrayList<>();
+    if (!linked()) {
+      options.addAll(
+          List.of(
+              "-XX:+IgnoreUnrecognizedVMOptions",
+              "-XX:Tier3DelayOn=0",
+              "-XX:Tier4InvocationThreshold=50000",
+              "-XX:Tier4MinInvocationThreshold=6000",
+              "-XX:Tier4CompileThreshold=150000",
+              "-XX:Tier4BackEdgeThreshold=400000"));
+    }
+    if (Runtime.getRuntime().availableProcessors() <= FEW_CORES) {
+      options.add("-XX:+UseSerialGC");
+    }
+    return options;
   }
 
   /** The options of a Java that reads it; where it does not fit after all, that is not told. */
@@ -43,25 +79,5 @@ record Archive(Path file) {
 
   private static boolean linked() {
     return Runtime.version().feature() >= LINKED;
-  }
-
-  private static Path folder() {
-    String chosen = System.getProperty("leverbook.home", "");
-    if (!chosen.isBlank()) {
-      return Path.of(chosen).toAbsolutePath();
-    }
-    Path home = Path.of(System.getProperty("user.home", "."));
-    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-    if (system.startsWith("windows")) {
-      String local = System.getenv().getOrDefault("LOCALAPPDATA", "");
-      return (local.isBlank() ? home.resolve("AppData").resolve("Local") : Path.of(local))
-          .resolve("Leverbook");
-    }
-    if (system.startsWith("mac")) {
-      return home.resolve("Library").resolve("Caches").resolve("Leverbook");
-    }
-    String cache = System.getenv().getOrDefault("XDG_CACHE_HOME", "");
-    boolean usable = !cache.isBlank() && Path.of(cache).isAbsolute();
-    return (usable ? Path.of(cache) : home.resolve(".cache")).resolve("leverbook");
   }
 }

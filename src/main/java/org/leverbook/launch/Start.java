@@ -56,14 +56,15 @@ public final class Start {
     List<String> command = new ArrayList<>();
     command.add(installed.java().toString());
     command.addAll(archive.use());
+    command.addAll(Archive.haste());
     command.addAll(installed.options());
     command.add("-D" + DIRECT + "=true");
     command.add("-jar");
     command.add(installed.jar().toString());
     command.addAll(List.of(arguments));
-    Signals.leaveToTheOther();
     try {
       Process started = new ProcessBuilder(command).inheritIO().start();
+      Signals.leaveToTheOther();
       Runtime.getRuntime().addShutdownHook(new Thread(started::destroy, "leverbook end"));
       return Optional.of(started.waitFor());
     } catch (IOException e) {

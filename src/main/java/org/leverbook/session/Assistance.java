@@ -54,6 +54,11 @@ final class Assistance {
     this.suggestions = preamble.suggestions();
   }
 
+  /** Reads what the first completion would wait for; on any thread. */
+  void prepare() {
+    words.methods();
+  }
+
   private Place place(String text, int cursor) {
     return new Place(text, cursor, new Scope(declared, words), forms);
   }

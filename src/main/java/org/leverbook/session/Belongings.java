@@ -150,11 +150,6 @@ final class Belongings {
     return now.values().stream().map(Held::told).toList();
   }
 
-  /** The start of the user's own time: what was declared until now is not the user's. */
-  void forget() {
-    now = Map.of();
-  }
-
   /** Brings back what was before a change. */
   TakenBack takeBack(Change change) {
     List<String> gone = new ArrayList<>();

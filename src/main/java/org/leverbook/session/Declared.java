@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import jdk.jshell.ImportSnippet;
 import jdk.jshell.JShell;
 import jdk.jshell.MethodSnippet;
 import jdk.jshell.Snippet.SubKind;
@@ -32,12 +31,7 @@ final class Declared {
   /** The types by the names that the session knows. */
   KnownTypes types() {
     List<String> now =
-        shell
-            .imports()
-            .filter(each -> each.subKind() != SubKind.STATIC_IMPORT_ON_DEMAND_SUBKIND)
-            .filter(each -> each.subKind() != SubKind.SINGLE_STATIC_IMPORT_SUBKIND)
-            .map(ImportSnippet::fullname)
-            .toList();
+        shell.imports().flatMap(each -> Preamble.importsOfTypes(each.source())).toList();
     if (types == null || !now.equals(imports)) {
       imports = now;
       types = new KnownTypes(loader, now, loader::declared);

@@ -132,6 +132,11 @@ public final class Session implements AutoCloseable {
     return compiled(() -> bench.assistance().completions(text, within(text, cursor)));
   }
 
+  /** Reads what the first completion would wait for; beside anything else, on any thread. */
+  public void prepareCompletion() {
+    bench.assistance().prepare();
+  }
+
   /**
    * What is known of the word at a place.
    *

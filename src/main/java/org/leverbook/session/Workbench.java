@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import jdk.jshell.JShell;
+import jdk.jshell.Snippet.Status;
 import jdk.jshell.Snippet.SubKind;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.VarSnippet;
@@ -39,12 +40,18 @@ final class Workbench {
     this.results = new Results(shell, origins);
     this.findings = new Findings(shell, engine, origins, preamble);
     this.belongings = new Belongings(shell, engine);
-    Evaluation start = evaluate(preamble.source(), 0, value -> {});
-    if (!start.ok()) {
-      throw new IllegalStateException(
-          "preamble: " + start.problem().map(p -> p.text("")).orElse(start.status().toString()));
+    begin(preamble.asOne());
+  }
+
+  private void begin(String imports) {
+    List<SnippetEvent> events = imports.isEmpty() ? List.of() : shell.eval(imports);
+    for (SnippetEvent event : events) {
+      if (event.status() != Status.VALID) {
+        String why =
+            shell.diagnostics(event.snippet()).findFirst().map(d -> d.getMessage(null)).orElse("");
+        throw new IllegalStateException("preamble: " + why);
+      }
     }
-    belongings.forget();
   }
 
   /** See {@link Session#evaluate(String, int, Course)}; one at a time. */

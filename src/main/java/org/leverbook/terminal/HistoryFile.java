@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
-import org.leverbook.display.StateFolder;
+import org.leverbook.display.OwnFolder;
 
 /** Where the typed lines are remembered. */
 final class HistoryFile {
@@ -21,7 +21,7 @@ final class HistoryFile {
    * @param properties the system properties
    */
   static Path place(Map<String, String> environment, Properties properties) {
-    return StateFolder.of(environment, properties).resolve("history");
+    return OwnFolder.STATE.of(environment, properties).resolve("history");
   }
 
   /** The file, with its folder made; empty where it cannot be written: then nothing is kept. */

@@ -70,7 +70,12 @@ public final class Practice {
   /** Its classes are another kind's than the practice terminal's. */
   private static void meetTheRealTerminal() throws IOException {
     try (Terminal real =
-        TerminalBuilder.builder().system(true).dumb(true).encoding(Encoding.ofOutput()).build()) {
+        TerminalBuilder.builder()
+            .system(true)
+            .ffm(false)
+            .dumb(true)
+            .encoding(Encoding.ofOutput())
+            .build()) {
       real.getSize();
     }
   }

@@ -57,7 +57,9 @@ public final class Shell {
         new Thread(
             () -> {
               try {
-                started.complete(Desk.open());
+                Desk desk = Desk.open();
+                started.complete(desk);
+                desk.session().prepareCompletion();
               } catch (RuntimeException | Error e) {
                 started.completeExceptionally(e);
               }
@@ -71,9 +73,17 @@ public final class Shell {
   private static Terminal terminalOrNull() throws IOException {
     // A terminal of a kind unknown here works plainly; a stack trace about it helps nobody.
     LOG.setLevel(Level.OFF);
+    Terminal terminal = terminalOrNull(false);
+    // Asking the system's own programs takes a process each: only where nothing else will do.
+    return terminal == null && System.console() != null ? terminalOrNull(true) : terminal;
+  }
+
+  private static Terminal terminalOrNull(boolean byPrograms) {
     try {
       return TerminalBuilder.builder()
           .system(true)
+          .ffm(false)
+          .exec(byPrograms)
           .dumb(false)
           .encoding(Encoding.ofOutput())
           .build();

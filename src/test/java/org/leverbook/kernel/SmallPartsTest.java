@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
-import org.leverbook.display.StateFolder;
+import org.leverbook.display.OwnFolder;
 
 class SmallPartsTest {
 
@@ -86,11 +86,11 @@ class SmallPartsTest {
     linux.setProperty("os.name", "Linux");
     linux.setProperty("user.home", "/home/coach");
 
-    assertThat(StateFolder.of(Map.of(), linux))
+    assertThat(OwnFolder.STATE.of(Map.of(), linux))
         .isEqualTo(Path.of("/home/coach/.local/state/leverbook"));
-    assertThat(StateFolder.of(Map.of("XDG_STATE_HOME", "/state"), linux))
+    assertThat(OwnFolder.STATE.of(Map.of("XDG_STATE_HOME", "/state"), linux))
         .isEqualTo(Path.of("/state/leverbook"));
     linux.setProperty("leverbook.home", "/chosen");
-    assertThat(StateFolder.of(Map.of(), linux)).isEqualTo(Path.of("/chosen"));
+    assertThat(OwnFolder.STATE.of(Map.of(), linux)).isEqualTo(Path.of("/chosen"));
   }
 }

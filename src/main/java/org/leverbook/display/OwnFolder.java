@@ -5,10 +5,24 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 
-/** Where what is remembered from one start to the next lies, for the shell and for notebooks. */
-public final class StateFolder {
+/** Where the program keeps what outlives a start. */
+public enum OwnFolder {
 
-  private StateFolder() {}
+  /** What is remembered from one start to the next: history and preferences. */
+  STATE("XDG_STATE_HOME", ".local/state", "Library/Application Support"),
+
+  /** What can be made again. */
+  CACHE("XDG_CACHE_HOME", ".cache", "Library/Caches");
+
+  private final String variable;
+  private final String below;
+  private final String belowOnMac;
+
+  OwnFolder(String variable, String below, String belowOnMac) {
+    this.variable = variable;
+    this.below = below;
+    this.belowOnMac = belowOnMac;
+  }
 
   /**
    * The folder: that of the system property {@code leverbook.home} where it is set, else where the
@@ -18,12 +32,12 @@ public final class StateFolder {
    * @param properties the system properties
    * @return the folder, whether it is there or not
    */
-  public static Path of(Map<String, String> environment, Properties properties) {
+  public Path of(Map<String, String> environment, Properties properties) {
     String chosen = properties.getProperty("leverbook.home", "");
     return chosen.isBlank() ? usual(environment, properties) : Path.of(chosen);
   }
 
-  private static Path usual(Map<String, String> environment, Properties properties) {
+  private Path usual(Map<String, String> environment, Properties properties) {
     Path home = Path.of(properties.getProperty("user.home", "."));
     String system = properties.getProperty("os.name", "").toLowerCase(Locale.ROOT);
     if (system.startsWith("windows")) {
@@ -32,11 +46,11 @@ public final class StateFolder {
           .resolve("Leverbook");
     }
     if (system.startsWith("mac")) {
-      return home.resolve("Library").resolve("Application Support").resolve("Leverbook");
+      return home.resolve(belowOnMac).resolve("Leverbook");
     }
-    String state = environment.getOrDefault("XDG_STATE_HOME", "");
+    String told = environment.getOrDefault(variable, "");
     // The standard says that a relative path there is to be ignored.
-    boolean usable = !state.isBlank() && Path.of(state).isAbsolute();
-    return (usable ? Path.of(state) : home.resolve(".local").resolve("state")).resolve("leverbook");
+    boolean usable = !told.isBlank() && Path.of(told).isAbsolute();
+    return (usable ? Path.of(told) : home.resolve(below)).resolve("leverbook");
   }
 }
