@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 public record Preamble(String source, List<Class<?>> vocabulary, List<Suggestions> suggestions) {
 
   private static final Pattern OF_A_TYPE =
-      Pattern.compile("\\bimport\\s+(?!static\\b)([\\w.]+(?:\\.\\*)?)\\s*;?");
+      Pattern.compile("\\bimport\\s+(?!static\\b)([\\w.]+\\*?)");
 
   /** Nothing but plain Java. */
   public static final Preamble NONE = new Preamble("", List.of());
