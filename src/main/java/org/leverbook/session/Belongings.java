@@ -117,7 +117,7 @@ final class Belongings {
     String source = snippet.source();
     if (snippet instanceof VarSnippet variable) {
       Field field = status == Status.VALID ? field(variable) : null;
-      String type = Words.cleaned(variable.typeName());
+      String type = variable.typeName();
       return new Held(Belonging.Kind.VARIABLE, variable.name(), type, source, snippet, field);
     }
     if (snippet instanceof MethodSnippet method) {

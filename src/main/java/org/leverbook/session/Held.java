@@ -31,6 +31,6 @@ record Held(
   }
 
   Belonging told() {
-    return new Belonging(kind, name, type, source, value());
+    return new Belonging(kind, name, Words.cleaned(type), source, value());
   }
 }
