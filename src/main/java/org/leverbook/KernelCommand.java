@@ -1,11 +1,16 @@
 package org.leverbook;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import org.leverbook.archive.ArchiveMaker;
+import org.leverbook.archive.ClassArchive;
+import org.leverbook.archive.Installed;
 import org.leverbook.kernel.Connection;
 import org.leverbook.kernel.Kernel;
 import org.leverbook.kernel.KernelFolder;
@@ -107,11 +112,32 @@ final class KernelCommand implements Callable<Integer> {
       return said(
           () -> {
             KernelFolder folder = place.folder();
-            folder.write(startCommand());
+            folder.write(startCommand(List.of()));
+            quicken(folder);
             return "registered in "
                 + folder.path()
                 + "\nStart Jupyter and choose Leverbook for a new notebook.";
           });
+    }
+
+    /** Registers again with an archive of loaded classes, where one can be made. */
+    private static void quicken(KernelFolder folder) {
+      Optional<Installed> installed = Installed.here();
+      if (installed.isEmpty()) {
+        return;
+      }
+      System.err.println("preparing quick starts, some ten seconds ...");
+      ClassArchive archive = ClassArchive.in(folder.path());
+      try {
+        folder.dropArchives();
+        if (ArchiveMaker.make(installed.get(), archive, "kernel")) {
+          folder.write(startCommand(archive.use()));
+        }
+      } catch (IOException e) {
+        System.err.println("It starts without: " + e.getMessage());
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
     }
   }
 
@@ -135,6 +161,9 @@ final class KernelCommand implements Callable<Integer> {
           });
     }
   }
+
+  /** What starts a kernel, before the connection file. */
+  private static final List<String> STARTING = List.of("kernel", "start", "--connection");
 
   /** {@code kernel start --connection FILE}. */
   @Command(
@@ -167,6 +196,20 @@ final class KernelCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+      return run(connection, open);
+    }
+
+    /** The connection file, where a command line asks for a kernel and nothing else. */
+    static Optional<Path> plain(String[] arguments) {
+      boolean plain =
+          arguments.length == 4
+              && List.of(arguments).subList(0, 3).equals(STARTING)
+              && !arguments[3].startsWith("-");
+      return plain ? Optional.of(Path.of(arguments[3])) : Optional.empty();
+    }
+
+    /** Runs a kernel until it is asked to end; gives the exit code. */
+    static int run(Path connection, boolean open) {
       try (Kernel kernel = Kernel.start(Connection.read(connection, open))) {
         kernel.heed(System.getenv());
         kernel.awaitEnd();
@@ -200,7 +243,7 @@ final class KernelCommand implements Callable<Integer> {
   }
 
   /** What starts a kernel like this program, but for the path of the connection file. */
-  private static List<String> startCommand() {
+  private static List<String> startCommand(List<String> options) {
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
     Path own;
     try {
@@ -211,13 +254,14 @@ final class KernelCommand implements Callable<Integer> {
     }
     List<String> command = new ArrayList<>();
     command.add(java.toString());
+    command.addAll(options);
     if (Files.isRegularFile(own)) {
       command.addAll(List.of("-jar", own.toString()));
     } else {
       String path = System.getProperty("java.class.path");
       command.addAll(List.of("-cp", path, Main.class.getName()));
     }
-    command.addAll(List.of("kernel", "start", "--connection"));
+    command.addAll(STARTING);
     return command;
   }
 }

@@ -4,8 +4,11 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.leverbook.data.Version;
+import org.leverbook.kernel.KernelPractice;
 import org.leverbook.terminal.Encoding;
 import org.leverbook.terminal.Practice;
 import org.leverbook.terminal.Shell;
@@ -32,15 +35,31 @@ public final class Main implements Callable<Integer> {
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
     speakTheTerminalsEncoding();
-    if (arguments.length == 1 && arguments[0].equals("practise")) {
-      Practice.run();
+    if (arguments.length == 2 && arguments[0].equals("practise")) {
+      practise(arguments[1]);
       System.exit(0);
     }
     // The shell needs no command line parser, whose start would delay the first prompt.
-    int code = arguments.length == 0 ? Shell.run() : commandLine().execute(arguments);
+    int code = arguments.length == 0 ? Shell.run() : command(arguments);
     System.out.flush();
     // Threads of a script may still be alive; the script is done.
     System.exit(code);
+  }
+
+  private static int command(String[] arguments) {
+    // As Jupyter starts a kernel: it should not wait for the parser either.
+    Optional<Path> connection = KernelCommand.Start.plain(arguments);
+    return connection.isPresent()
+        ? KernelCommand.Start.run(connection.get(), false)
+        : commandLine().execute(arguments);
+  }
+
+  private static void practise(String door) {
+    if (door.equals("kernel")) {
+      KernelPractice.run();
+    } else {
+      Practice.run();
+    }
   }
 
   private static CommandLine commandLine() {

@@ -39,7 +39,8 @@ class FloorsTest {
           "desk",
           "script",
           "terminal",
-          "kernel");
+          "kernel",
+          "archive");
 
   private static final String ROOT = "org.leverbook.";
 

@@ -98,6 +98,11 @@ final class Execution {
     }
   }
 
+  /** Whether a cell runs, or waits for the session. */
+  boolean isBusy() {
+    return current != null;
+  }
+
   private ObjectNode answer(Cell cell, String code) {
     Outcome outcome = Errands.during(cell, () -> outcome(cell, code));
     ObjectNode reply = Json.object();

@@ -21,7 +21,7 @@ public final class Kernel implements AutoCloseable {
   private final ZContext context = new ZContext();
   private final Queue queue = new Queue();
   private final CountDownLatch ended = new CountDownLatch(1);
-  private final CompletableFuture<Desk> desk = new CompletableFuture<>();
+  private final CompletableFuture<Desk> desk;
   private final Publisher publisher;
   private final Line shell;
   private final Line control;
@@ -34,7 +34,8 @@ public final class Kernel implements AutoCloseable {
   private final Requests requests;
   private final Thread worker;
 
-  private Kernel(Connection connection, Path stateFolder) {
+  private Kernel(Connection connection, Path stateFolder, CompletableFuture<Desk> desk) {
+    this.desk = desk;
     this.wire = new Wire(new Seal(connection.secret()), log);
     context.setLinger(500);
     try {
@@ -71,16 +72,25 @@ public final class Kernel implements AutoCloseable {
   /** The same, with the history in a given folder. */
   static Kernel start(Connection connection, Path stateFolder) {
     Leaving.forget();
-    Kernel kernel = new Kernel(connection, stateFolder);
+    CompletableFuture<Desk> desk = new CompletableFuture<>();
+    CompletableFuture<Kernel> started = new CompletableFuture<>();
+    Thread opener = new Thread(() -> open(desk, started), "leverbook start");
+    opener.setDaemon(true);
+    opener.start();
+    Kernel kernel;
+    try {
+      kernel = new Kernel(connection, stateFolder, desk);
+    } catch (Refused e) {
+      desk.thenAccept(Desk::close);
+      throw e;
+    }
     kernel.publisher.start();
     kernel.publisher.status("starting", Json.object());
     for (Line each : List.of(kernel.heartbeat, kernel.control, kernel.stdin, kernel.shell)) {
       each.start();
     }
     kernel.worker.start();
-    Thread opener = new Thread(kernel::open, "leverbook start");
-    opener.setDaemon(true);
-    opener.start();
+    started.complete(kernel);
     return kernel;
   }
 
@@ -88,15 +98,15 @@ public final class Kernel implements AutoCloseable {
     return new Line(context, name, address, taker, log);
   }
 
-  private void open() {
+  /** Opens the session beside the sockets, and does once what its user will do first. */
+  private static void open(CompletableFuture<Desk> desk, CompletableFuture<Kernel> started) {
     try {
       Desk opened = Desk.open();
-      WarmUp.toRun(opened.session());
       desk.complete(opened);
-      WarmUp.toAssist(opened.session());
+      WarmUp.of(opened.session(), () -> started.join().execution.isBusy());
     } catch (RuntimeException | Error e) {
-      log.failed("The start of the session", e);
       desk.completeExceptionally(e);
+      started.thenAccept(kernel -> kernel.log.failed("The start of the session", e));
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
+import java.util.stream.Stream;
 import org.leverbook.data.Version;
 import org.leverbook.quantity.Refused;
 
@@ -149,10 +150,28 @@ public record KernelFolder(Path path) {
         Files.deleteIfExists(path.resolve(logo));
       }
       Files.deleteIfExists(path.resolve(SPEC));
+      dropArchives();
       Files.delete(path);
     } catch (IOException e) {
       throw refused("removed", e);
     }
+  }
+
+  /**
+   * Removes the archives of loaded classes that lie here for quick starts.
+   *
+   * @throws IOException if the disk says no
+   */
+  public void dropArchives() throws IOException {
+    try (Stream<Path> files = Files.list(path)) {
+      for (Path each : files.filter(KernelFolder::isArchive).toList()) {
+        Files.delete(each);
+      }
+    }
+  }
+
+  private static boolean isArchive(Path file) {
+    return file.getFileName().toString().matches("classes\\.(aot|jsa).*");
   }
 
   private void checkOwner() {

@@ -5,6 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.leverbook.Main;
+import org.leverbook.archive.ArchiveMaker;
+import org.leverbook.archive.ClassArchive;
+import org.leverbook.archive.Installed;
+import org.leverbook.archive.Signals;
 
 /**
  * Starts the command line quickly: where an archive of loaded classes fits this Java and this jar,
@@ -17,9 +21,6 @@ import org.leverbook.Main;
  */
 public final class Start {
 
-  /** Set in the second process, and by who wants none. */
-  static final String DIRECT = "leverbook.direct";
-
   private Start() {}
 
   /**
@@ -28,12 +29,12 @@ public final class Start {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
-    if (Boolean.getBoolean(DIRECT) || startsAKernel(arguments)) {
+    if (Boolean.getBoolean(ClassArchive.DIRECT) || startsAKernel(arguments)) {
       Main.main(arguments);
       return;
     }
     Optional<Installed> installed = Installed.here();
-    Optional<Archive> archive = installed.map(Archive::of);
+    Optional<ClassArchive> archive = installed.map(ClassArchive::of);
     if (archive.isPresent() && archive.get().isThere()) {
       Optional<Integer> code = inOwnProcess(installed.get(), archive.get(), arguments);
       if (code.isPresent()) {
@@ -52,13 +53,11 @@ public final class Start {
   }
 
   private static Optional<Integer> inOwnProcess(
-      Installed installed, Archive archive, String[] arguments) {
+      Installed installed, ClassArchive archive, String[] arguments) {
     List<String> command = new ArrayList<>();
     command.add(installed.java().toString());
     command.addAll(archive.use());
-    command.addAll(Archive.haste());
     command.addAll(installed.options());
-    command.add("-D" + DIRECT + "=true");
     command.add("-jar");
     command.add(installed.jar().toString());
     command.addAll(List.of(arguments));

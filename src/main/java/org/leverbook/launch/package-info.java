@@ -3,7 +3,6 @@
  *
  * <p>{@code Launcher}, in a source folder of its own, is compiled for Java 8 so that an old Java
  * can say that it is too old. {@link org.leverbook.launch.Start} then starts the command line,
- * where possible in a process that reads an archive of loaded classes, which {@link
- * org.leverbook.launch.ArchiveMaker} makes behind the first shell.
+ * where possible in a process that reads an archive of loaded classes.
  */
 package org.leverbook.launch;

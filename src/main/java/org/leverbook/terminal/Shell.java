@@ -24,6 +24,9 @@ public final class Shell {
   /** JLine's log; held, since an unheld logger forgets its level. */
   private static final Logger LOG = Logger.getLogger("org.jline");
 
+  /** About what the first answer takes, in milliseconds. */
+  private static final long FIRST_ANSWER = 300;
+
   private Shell() {}
 
   /**
@@ -59,7 +62,11 @@ public final class Shell {
               try {
                 Desk desk = Desk.open();
                 started.complete(desk);
+                // Whoever typed while the session started is answered first.
+                Thread.sleep(FIRST_ANSWER);
                 desk.session().prepareCompletion();
+              } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
               } catch (RuntimeException | Error e) {
                 started.completeExceptionally(e);
               }

@@ -1,4 +1,4 @@
-package org.leverbook.launch;
+package org.leverbook.archive;
 
 import java.io.File;
 import java.io.IOException;
@@ -18,10 +18,14 @@ import java.util.Optional;
  * @param java the command that starts this Java
  * @param options what this Java was started with, before the jar
  */
-record Installed(Path jar, Path java, List<String> options) {
+public record Installed(Path jar, Path java, List<String> options) {
 
-  /** This program; empty where it runs from no jar, as in a development tool. */
-  static Optional<Installed> here() {
+  /**
+   * This program.
+   *
+   * @return where it is; empty where it runs from no jar, as in a development tool
+   */
+  public static Optional<Installed> here() {
     try {
       CodeSource source = Installed.class.getProtectionDomain().getCodeSource();
       Path jar = Path.of(source.getLocation().toURI());

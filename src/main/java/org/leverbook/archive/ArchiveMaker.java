@@ -1,4 +1,4 @@
-package org.leverbook.launch;
+package org.leverbook.archive;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -25,8 +25,13 @@ public final class ArchiveMaker {
 
   private ArchiveMaker() {}
 
-  /** Begins to make an archive in a process that outlives this one; failing quietly. */
-  static void beginBehind(Installed installed, Archive archive) {
+  /**
+   * Begins to make the shell's archive in a process that outlives this one; failing quietly.
+   *
+   * @param installed the Java and the jar
+   * @param archive what to make
+   */
+  public static void beginBehind(Installed installed, ClassArchive archive) {
     try {
       Files.createDirectories(archive.file().getParent());
       silent(
@@ -54,29 +59,43 @@ public final class ArchiveMaker {
   public static void main(String[] arguments) throws IOException, InterruptedException {
     Signals.ignoreTheTerminal();
     TimeUnit.SECONDS.sleep(Integer.parseInt(arguments[1]));
-    make(Installed.here().orElseThrow(), new Archive(Path.of(arguments[0])));
+    ClassArchive archive = new ClassArchive(Path.of(arguments[0]));
+    if (make(Installed.here().orElseThrow(), archive, "shell")) {
+      dropOthers(archive.file());
+    }
   }
 
-  /** Makes an archive, unless it is there or another process is at it. */
-  static void make(Installed installed, Archive archive) throws IOException, InterruptedException {
+  /**
+   * Makes an archive, unless it is there or another process is at it.
+   *
+   * @param installed the Java and the jar
+   * @param archive what to make
+   * @param door whose classes: "shell" or "kernel"
+   * @return whether it was made now
+   * @throws IOException if the disk says no
+   * @throws InterruptedException if this thread is to end
+   */
+  public static boolean make(Installed installed, ClassArchive archive, String door)
+      throws IOException, InterruptedException {
     Path target = archive.file();
     Path lock = target.resolveSibling(target.getFileName() + ".lock");
+    boolean made = false;
     try (FileChannel channel =
             FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         var held = channel.tryLock()) {
       if (held == null || archive.isThere()) {
-        return;
+        return false;
       }
       Path draft = target.resolveSibling(target.getFileName() + ".draft");
       List<String> command = new ArrayList<>();
       command.add(installed.java().toString());
       command.addAll(archive.make(draft));
-      command.addAll(List.of("-D" + Start.DIRECT + "=true", "-jar", installed.jar().toString()));
-      command.add("practise");
+      String direct = "-D" + ClassArchive.DIRECT + "=true";
+      command.addAll(List.of(direct, "-jar", installed.jar().toString(), "practise", door));
       Process practice = silent(command.toArray(String[]::new)).start();
       boolean ended = practice.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS);
-      if (ended && practice.exitValue() == 0 && Files.isRegularFile(draft)) {
-        dropOthers(target);
+      made = ended && practice.exitValue() == 0 && Files.isRegularFile(draft);
+      if (made) {
         Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
       } else {
         practice.destroyForcibly();
@@ -84,6 +103,7 @@ public final class ArchiveMaker {
       }
     }
     Files.deleteIfExists(lock);
+    return made;
   }
 
   /** Archives of jars and Javas that are no more would pile up, some 40 MB each. */

@@ -1,4 +1,4 @@
-package org.leverbook.launch;
+package org.leverbook.archive;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -7,11 +7,11 @@ import java.util.List;
 import org.leverbook.display.OwnFolder;
 
 /**
- * The archive of loaded classes of one Java and one jar, in the folder for what can be made again.
+ * An archive of loaded classes of one Java and one jar.
  *
  * @param file where it lies, or will
  */
-record Archive(Path file) {
+public record ClassArchive(Path file) {
 
   /** From this Java on one file also keeps linked classes, which starts faster still. */
   private static final int LINKED = 25;
@@ -19,11 +19,19 @@ record Archive(Path file) {
   /** With more of them, several threads that clear memory are worth their start. */
   private static final int FEW_CORES = 4;
 
-  /** The archive that fits. */
-  static Archive of(Installed installed) {
+  /** Set in the process that reads or writes an archive, and by who wants none. */
+  public static final String DIRECT = "leverbook.direct";
+
+  /**
+   * The shell's archive, in the folder for what can be made again.
+   *
+   * @param installed the Java and the jar
+   * @return the archive that fits them, whether it is there or not
+   */
+  public static ClassArchive of(Installed installed) {
     Path folder = OwnFolder.CACHE.of(System.getenv(), System.getProperties()).toAbsolutePath();
     String name = "start-" + Long.toHexString(mark(installed.print()));
-    return new Archive(folder.resolve(name + (linked() ? ".aot" : ".jsa")));
+    return new ClassArchive(folder.resolve(name + ending()));
   }
 
   /** By hand, since Java's ways of marking a text take longer to load than all else here. */
@@ -35,7 +43,26 @@ record Archive(Path file) {
     return mark;
   }
 
-  boolean isThere() {
+  /**
+   * An archive in a given folder.
+   *
+   * @param folder where it lies, or will
+   * @return the archive, whether it is there or not
+   */
+  public static ClassArchive in(Path folder) {
+    return new ClassArchive(folder.resolve("classes" + ending()));
+  }
+
+  private static String ending() {
+    return linked() ? ".aot" : ".jsa";
+  }
+
+  /**
+   * Whether it was made.
+   *
+   * @return true if the file is there
+   */
+  public boolean isThere() {
     return Files.isRegularFile(file);
   }
 
@@ -45,7 +72,7 @@ record Archive(Path file) {
    * Sweeps reach it after a second or two, and take no longer than without (measured). A Java that
    * keeps linked classes also keeps those counts, and needs none of this.
    */
-  static List<String> haste() {
+  private static List<String> haste() {
     List<String> options = new ArrayList<>();
     if (!linked()) {
       options.addAll(
@@ -63,11 +90,22 @@ record Archive(Path file) {
     return options;
   }
 
-  /** The options of a Java that reads it; where it does not fit after all, that is not told. */
-  List<String> use() {
-    return linked()
-        ? List.of("-XX:AOTCache=" + file, "-XX:AOTMode=auto", "-Xlog:disable")
-        : List.of("-XX:SharedArchiveFile=" + file, "-Xshare:auto", "-Xlog:disable");
+  /**
+   * The options of a Java that reads it and is to start quickly; where it does not fit after all,
+   * that is not told.
+   *
+   * @return what stands before {@code -jar}
+   */
+  public List<String> use() {
+    List<String> options =
+        new ArrayList<>(
+            linked()
+                ? List.of("-XX:AOTCache=" + file, "-XX:AOTMode=auto")
+                : List.of("-XX:SharedArchiveFile=" + file, "-Xshare:auto"));
+    options.add("-Xlog:disable");
+    options.addAll(haste());
+    options.add("-D" + DIRECT + "=true");
+    return options;
   }
 
   /** The options of a Java that writes it when it ends. */

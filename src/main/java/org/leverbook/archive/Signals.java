@@ -1,9 +1,9 @@
-package org.leverbook.launch;
+package org.leverbook.archive;
 
 import java.util.List;
 
 /** Signals that a terminal sends to both processes, but that only the second is to obey. */
-final class Signals {
+public final class Signals {
 
   private Signals() {}
 
@@ -11,7 +11,7 @@ final class Signals {
    * Lets Ctrl-C pass by here. To be called when the other process runs: it would begin with the
    * same deafness.
    */
-  static void leaveToTheOther() {
+  public static void leaveToTheOther() {
     ignore("INT");
   }
 
