@@ -10,6 +10,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import org.leverbook.article.Reproduction;
 import org.leverbook.display.Display;
+import org.leverbook.display.Meter;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.language.Doorways;
 import org.leverbook.language.Imports;
@@ -31,6 +32,9 @@ import org.leverbook.session.Value;
  * session free is only noted then, and carried out before the next statement of that text.
  */
 public final class Desk implements AutoCloseable {
+
+  /** So many may take minutes, each being compiled on its own. */
+  private static final int MANY_LINES = 200;
 
   private final Session session;
   private final Logbook logbook = new Logbook();
@@ -125,13 +129,22 @@ public final class Desk implements AutoCloseable {
 
   /** Runs a text as part of the running input, with what its words ask for on the way. */
   Evaluation run(String text, Consumer<Value> each) {
-    Reader reader = new Reader(each);
+    long lines = text.lines().count();
+    if (lines < MANY_LINES) {
+      return run(text, new Reader(each, () -> {}));
+    }
+    try (Meter meter = Meter.of("lines", lines)) {
+      return run(text, new Reader(each, meter::step));
+    }
+  }
+
+  private Evaluation run(String text, Reader reader) {
     Evaluation all =
         new Evaluation(Evaluation.Status.OK, Optional.empty(), Optional.empty(), List.of(), 0);
     while (true) {
       all = Problems.joined(all, session.evaluate(text, reader.end, reader));
       while (all.ok() && !requests.isEmpty()) {
-        all = Problems.joined(all, requests.removeFirst().carryOut(each, reader.line));
+        all = Problems.joined(all, requests.removeFirst().carryOut(reader.each, reader.line));
       }
       if (!all.ok() || Leaving.isAsked() || !reader.paused) {
         return all;
@@ -143,12 +156,14 @@ public final class Desk implements AutoCloseable {
   /** Follows one text. */
   private final class Reader implements Course {
     private final Consumer<Value> each;
+    private final Runnable lineDone;
     private int end;
     private int line = 1;
     private boolean paused;
 
-    Reader(Consumer<Value> each) {
+    Reader(Consumer<Value> each, Runnable lineDone) {
       this.each = each;
+      this.lineDone = lineDone;
     }
 
     @Override
@@ -161,7 +176,10 @@ public final class Desk implements AutoCloseable {
       running.add(piece, Logbook.isAside(piece, aside));
       aside = false;
       end = piece.end();
-      line = piece.line();
+      while (line < piece.line()) {
+        lineDone.run();
+        line++;
+      }
     }
 
     @Override
