@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leverbook.display.Caution;
+import org.leverbook.display.InputFile;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Progress;
 import org.leverbook.figure.FigureStyle;
@@ -88,7 +89,9 @@ class LessonsTest {
   void a_lesson_gives_today_what_stands_in_it(Path file) {
     Notebook stored = Notebook.read(file);
 
+    Path before = InputFile.runs(file);
     Finished today = new CellRunner(stored, MimeBundle::light).run();
+    InputFile.lookIn(before);
 
     assertThat(today.trouble().map(t -> t.text(file.toString()))).isEmpty();
     List<String> differences = new ArrayList<>();
