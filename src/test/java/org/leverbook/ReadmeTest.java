@@ -8,12 +8,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Person;
 import org.leverbook.body.Sex;
+import org.leverbook.desk.Desk;
+import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Picture;
 import org.leverbook.language.Imports;
 import org.leverbook.language.Vocabulary;
@@ -34,7 +38,14 @@ class ReadmeTest {
   private static final Pattern WORDS = Pattern.compile("<text[^>]*>([^<]*[A-Za-z][^<]*)</text>");
 
   private static final Pattern LESSON =
-      Pattern.compile("```java\n(.*?)```\n\n```text\n(.*?)```", Pattern.DOTALL);
+      Pattern.compile("```java\n([^`]*)```\n\n```text\n(.*?)```", Pattern.DOTALL);
+
+  /** A step of the guided lesson: number, title, line of code, and what to look at. */
+  private static final Pattern STEP =
+      Pattern.compile(
+          "\\*\\*(\\d+)\\. ([^*]+)\\*\\* [^\n]+\n\n```java\n([^`\n]+)\n```\n\n((?:Look|Type) [^\n]+)");
+
+  private static final Pattern QUOTED = Pattern.compile("`([^`]+)`");
 
   private static final Path PICTURES = Path.of("notebooks", "pictures");
 
@@ -60,6 +71,52 @@ class ReadmeTest {
       }
     }
     assertThat(lessons).isEqualTo(22);
+    assertThat(Pattern.compile("(?m)^```java$").matcher(readme()).results().count())
+        .as("every line of code is run: here, or as one of the ten steps")
+        .isEqualTo(lessons + 10);
+  }
+
+  @Test
+  void its_ten_steps_are_those_of_the_guided_lesson_and_show_what_it_says(@TempDir Path folder)
+      throws IOException {
+    OutputFolder.choose(folder);
+    int number = 0;
+    try (Desk desk = Desk.open()) {
+      String told = printed(desk, "lesson()");
+      Matcher step = STEP.matcher(readme());
+      while (step.find()) {
+        number++;
+        String title = step.group(2).replaceAll("\\.$", "").toLowerCase(Locale.ROOT);
+        assertThat(step.group(1)).isEqualTo(String.valueOf(number));
+        assertThat(told).contains("Step " + number + " of 10: " + title + "\n");
+        String line = step.group(3);
+        assertThat(printed(desk, "lesson().hint()")).isEqualTo("For example:\n  " + line);
+        told = printed(desk, line);
+        assertThat(told).contains("Done: step " + number + " of 10.");
+        look(desk, told, step.group(4));
+      }
+    } finally {
+      OutputFolder.choose(Path.of(""));
+    }
+    assertThat(number).isEqualTo(10);
+  }
+
+  /** What is quoted stands in what was printed, or in what the quoted name then shows. */
+  private static void look(Desk desk, String printed, String advice) {
+    List<String> quoted =
+        QUOTED.matcher(advice).results().map(found -> found.group(1)).toList();
+    boolean typed = advice.startsWith("Type ");
+    String seen = typed ? printed(desk, quoted.get(0)) : printed;
+    assertThat(quoted).as(advice).isNotEmpty();
+    assertThat(seen).contains(quoted.subList(typed ? 1 : 0, quoted.size()));
+  }
+
+  private static String printed(Desk desk, String line) {
+    List<String> printed = new ArrayList<>();
+    Evaluation evaluation = desk.evaluate(line, value -> printed.add(value.text()));
+    assertThat(evaluation.problem()).as(line).isEmpty();
+    printed.addAll(evaluation.notes());
+    return String.join("\n", printed);
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.leverbook.display.InputFile;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Saved;
 import org.leverbook.display.Sheet;
@@ -114,9 +115,11 @@ final class DeskDoorway implements Doorway {
     desk.ask(
         (each, line) -> {
           loading.push(file.path());
+          Path before = InputFile.runs(file.path());
           try {
             return loaded(file, each, line);
           } finally {
+            InputFile.lookIn(before);
             loading.pop();
           }
         });

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.leverbook.display.InputFile;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.notebook.Notebook;
 import org.leverbook.quantity.Refused;
@@ -20,7 +21,7 @@ import org.leverbook.quantity.Refused;
  */
 record LessonFile(String name, Path path, String text) {
 
-  /** Reads a file; looked for where files are saved, then in the working folder. */
+  /** Reads a file; looked for where files are saved, then where files are read. */
   static LessonFile read(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     if (!lower.endsWith(".jsh") && !lower.endsWith(".ipynb")) {
@@ -28,15 +29,7 @@ record LessonFile(String name, Path path, String text) {
           "A script's name ends in .jsh, a notebook's in .ipynb; \"" + name + "\" does not.");
     }
     Path saved = OutputFolder.resolve(name);
-    Path path = Files.isRegularFile(saved) ? saved : Path.of(name);
-    if (!Files.isRegularFile(path)) {
-      throw new Refused(
-          "There is no file \""
-              + name
-              + "\" in "
-              + path.toAbsolutePath().normalize().getParent()
-              + ". Check the name, or give the whole path.");
-    }
+    Path path = Files.isRegularFile(saved) ? saved : InputFile.find("file", name);
     String text = lower.endsWith(".ipynb") ? notebook(name, path) : script(name, path);
     return new LessonFile(name, path.toAbsolutePath().normalize(), text);
   }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.leverbook.display.InputFile;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.quantity.Refused;
 
@@ -66,7 +67,7 @@ public final class LabelWords {
    */
   public static LabelWords read(String file) {
     Path saved = OutputFolder.resolve(file);
-    Path path = Files.exists(saved) ? saved : Path.of(file);
+    Path path = Files.exists(saved) ? saved : InputFile.place(file);
     List<String> lines;
     try {
       lines = Files.readAllLines(path, StandardCharsets.UTF_8);

@@ -4,9 +4,9 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
+import org.leverbook.display.InputFile;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -27,20 +27,7 @@ public record Still(String name, BufferedImage image) {
    * @throws Refused if there is none, or it is broken
    */
   public static Still read(String name) {
-    Path path;
-    try {
-      path = Path.of(name);
-    } catch (InvalidPathException e) {
-      throw new Refused("\"" + name + "\" cannot be a file name here: " + e.getReason() + ".", e);
-    }
-    if (!Files.isRegularFile(path)) {
-      throw new Refused(
-          "There is no photo \""
-              + name
-              + "\" in "
-              + path.toAbsolutePath().getParent()
-              + ". Check the name, or give the whole path.");
-    }
+    Path path = InputFile.find("photo", name);
     try {
       byte[] file = Files.readAllBytes(path);
       BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));

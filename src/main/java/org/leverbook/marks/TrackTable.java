@@ -3,7 +3,6 @@ package org.leverbook.marks;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,6 +14,7 @@ import java.util.Optional;
 import org.leverbook.body.Side;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
+import org.leverbook.display.InputFile;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -55,18 +55,8 @@ final class TrackTable {
 
   static DataTable read(String file) {
     try {
-      Path path = Path.of(file);
-      if (!Files.isRegularFile(path)) {
-        throw new Refused(
-            "There is no table \""
-                + file
-                + "\" in "
-                + path.toAbsolutePath().getParent()
-                + ". Check the name, or give the whole path.");
-      }
+      Path path = InputFile.find("table", file);
       return DataTable.parse(file, Files.readString(path, StandardCharsets.UTF_8));
-    } catch (InvalidPathException e) {
-      throw new Refused("\"" + file + "\" cannot be a file name here: " + e.getReason() + ".", e);
     } catch (IOException e) {
       throw new Refused("The table \"" + file + "\" could not be read: " + e + ".", e);
     }

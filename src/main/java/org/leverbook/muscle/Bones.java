@@ -43,6 +43,15 @@ public final class Bones {
   }
 
   /**
+   * What to know of the muscles before these forces are read.
+   *
+   * @return who is at full pull, and whether that is enough; none where nobody is
+   */
+  public List<String> notes() {
+    return FullPull.pressing(effort, KNOWN);
+  }
+
+  /**
    * What presses in one joint.
    *
    * @param joint hip, knee or shoulder

@@ -85,6 +85,15 @@ public final class Discs {
   }
 
   /**
+   * What to know of the muscles before these forces are read.
+   *
+   * @return who is at full pull, and whether that is enough; none where nobody is
+   */
+  public List<String> notes() {
+    return FullPull.pressing(effort, levels());
+  }
+
+  /**
    * What one disc carries.
    *
    * @param level L5/S1 to T12/L1

@@ -147,6 +147,7 @@ final class EffortSheets {
     if (held.lacks()) {
       notes.add(held.sentence() + ".");
     }
+    notes.addAll(FullPull.note(effort));
     notes.add(
         "The arm counts the part of the pull that crosses the joint. What a muscle does elsewhere"
             + " another has to undo where it is not wanted.");
@@ -237,11 +238,13 @@ final class EffortSheets {
         .findFirst();
   }
 
+  /** What nobody holds, and who gives all there is. */
   private static List<String> shortfalls(Effort effort) {
     List<String> notes = new ArrayList<>();
     effort.uncovered().stream()
         .filter(held -> held.notKnown().isEmpty())
         .forEach(held -> notes.add(held.sentence() + "."));
+    notes.addAll(FullPull.note(effort));
     return notes;
   }
 }

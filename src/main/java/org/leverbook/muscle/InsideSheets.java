@@ -52,18 +52,17 @@ public final class InsideSheets {
               1e4 * disc.area(),
               disc.pressure() / MEGA));
     }
-    return new Sheet(
-        "Discs, " + what,
-        columns,
-        rows,
-        List.of(
-            "Estimates. Muscles at their least stress: people who brace press their discs harder."
-                + " Pressure in the belly, which unloads, is left out. Shear is how the upper"
-                + " vertebra is pushed.",
-            "Lines of the lumbar erectors: McGill, Hughson and Parks 2000 (from memory), other"
-                + " lines, the tilt of L5/S1, area and pressure factor (Dreischarf et al. 2013):"
-                + " from memory or own estimates.",
-            Caution.TEXT));
+    List<String> notes = new ArrayList<>(discs.notes());
+    notes.add(
+        "Estimates. Muscles at their least stress: people who brace press their discs harder."
+            + " Pressure in the belly, which unloads, is left out. Shear is how the upper"
+            + " vertebra is pushed.");
+    notes.add(
+        "Lines of the lumbar erectors: McGill, Hughson and Parks 2000 (from memory), other"
+            + " lines, the tilt of L5/S1, area and pressure factor (Dreischarf et al. 2013):"
+            + " from memory or own estimates.");
+    notes.add(Caution.TEXT);
+    return new Sheet("Discs, " + what, columns, rows, notes);
   }
 
   /**
@@ -100,14 +99,12 @@ public final class InsideSheets {
         rows.add(row);
       }
     }
-    return new Sheet(
-        "Bones, " + what,
-        columns,
-        rows,
-        List.of(
-            "Estimates. Muscles at their least stress; their lines across hip and knee are own"
-                + " estimates, good to some 10 degrees; lines of the shoulder: Ackland and Pandy"
-                + " 2009 (found), rotator cuff straight into the socket (assumption).",
-            Caution.TEXT));
+    List<String> notes = new ArrayList<>(bones.notes());
+    notes.add(
+        "Estimates. Muscles at their least stress; their lines across hip and knee are own"
+            + " estimates, good to some 10 degrees; lines of the shoulder: Ackland and Pandy"
+            + " 2009 (found), rotator cuff straight into the socket (assumption).");
+    notes.add(Caution.TEXT);
+    return new Sheet("Bones, " + what, columns, rows, notes);
   }
 }

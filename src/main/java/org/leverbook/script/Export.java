@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.leverbook.desk.Desk;
+import org.leverbook.display.InputFile;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Progress;
 import org.leverbook.display.ProgressLines;
@@ -73,6 +74,7 @@ public final class Export {
   public boolean run(Path file) {
     Progress.Listener listened =
         Progress.listen(new ProgressLines(line -> err.println(file + ": " + line)));
+    Path before = InputFile.runs(file);
     try {
       Optional<Notebook> notebook = ScriptFile.isNotebook(file) ? notebook(file) : script(file);
       notebook.ifPresent(n -> out.println(write(file, n).text()));
@@ -82,6 +84,7 @@ public final class Export {
       err.println(e.getMessage());
       return false;
     } finally {
+      InputFile.lookIn(before);
       Progress.listen(listened);
     }
   }

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.leverbook.display.InputFile;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Progress;
 import org.leverbook.display.ProgressLines;
@@ -82,7 +83,12 @@ public final class NotebookRun {
     try {
       String target = target(path, into);
       Notebook notebook = readJava(path);
-      return run(path.toString(), notebook, target);
+      Path before = InputFile.runs(path);
+      try {
+        return run(path.toString(), notebook, target);
+      } finally {
+        InputFile.lookIn(before);
+      }
     } catch (Refused e) {
       err.println(e.getMessage());
       return false;

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import org.leverbook.desk.Desk;
 import org.leverbook.display.Display;
+import org.leverbook.display.InputFile;
 import org.leverbook.display.OnStage;
 import org.leverbook.display.Progress;
 import org.leverbook.display.ProgressLines;
@@ -49,6 +50,7 @@ public final class ScriptRun {
     Progress.Listener listened =
         Progress.listen(new ProgressLines(line -> err.println(script.name() + ": " + line)));
     Stage.Audience watched = Stage.watch(new Printing());
+    Path before = InputFile.runs(path);
     try (Desk desk = Desk.open()) {
       Evaluation evaluation = desk.evaluate(script.text(), this::print);
       out.flush();
@@ -56,6 +58,7 @@ public final class ScriptRun {
       evaluation.problem().ifPresent(p -> err.println(p.text(script.name() + ":")));
       return evaluation.ok();
     } finally {
+      InputFile.lookIn(before);
       Stage.watch(watched);
       Progress.listen(listened);
     }

@@ -1,6 +1,7 @@
 package org.leverbook.study;
 
 import java.util.function.Supplier;
+import org.leverbook.display.FailureWording;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
 
@@ -33,29 +34,8 @@ record Attempt(Position position, String reason) {
       if (e.getClass().getName().startsWith(COMPILER)) {
         throw e;
       }
-      return new Attempt(null, told(e));
+      return new Attempt(null, "The lambda failed here: " + FailureWording.of(e));
     }
-  }
-
-  /** What the user's code threw, in words. */
-  private static String told(RuntimeException thrown) {
-    String message = thrown.getMessage();
-    boolean silent = message == null || message.isBlank();
-    return "The lambda failed here: "
-        + thrown.getClass().getSimpleName()
-        + (silent ? "." : ": " + plain(message));
-  }
-
-  /**
-   * The JDK's messages name packages, and call a variable whose name is lost by a number in angle
-   * brackets.
-   */
-  private static String plain(String message) {
-    return message
-        .strip()
-        .replaceAll("\\s+", " ")
-        .replaceAll("\\b(?:[a-z]\\w*\\.)+(?=[A-Z])", "")
-        .replaceAll("\"<local[0-9]+>\"", "it");
   }
 
   boolean held() {

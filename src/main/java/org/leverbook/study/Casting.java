@@ -11,6 +11,7 @@ import org.leverbook.body.Person;
 import org.leverbook.body.Population;
 import org.leverbook.body.Sex;
 import org.leverbook.body.Training;
+import org.leverbook.display.FailureWording;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -153,7 +154,7 @@ record Casting(long seed, int youngest, int oldest, Training training, List<Wish
         return new Probe(false, String.valueOf(e.getMessage()));
       } catch (RuntimeException e) {
         throw new Refused(
-            "The condition \"" + wish.what + "\" failed for " + person.text() + ": " + e + ".", e);
+            "The condition \"" + wish.what + "\" failed for " + person.text() + ": " + FailureWording.of(e), e);
       }
     }
     return new Probe(true, "");

@@ -1,7 +1,7 @@
 package org.leverbook.study;
 
-import java.util.Locale;
 import org.leverbook.body.Person;
+import org.leverbook.display.FailureWording;
 import org.leverbook.load.Load;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
@@ -68,7 +68,8 @@ record ClaimOutcome(Kind kind, double margin, float load, float[] person, String
     } catch (Refused e) {
       return new ClaimOutcome(Kind.NOT_HELD, 0, load, measures, sentence(e));
     } catch (RuntimeException e) {
-      return new ClaimOutcome(Kind.NOT_TESTED, 0, load, measures, "A lambda failed: " + told(e));
+      String reason = "A lambda failed: " + FailureWording.of(e);
+      return new ClaimOutcome(Kind.NOT_TESTED, 0, load, measures, reason);
     }
   }
 
@@ -81,7 +82,8 @@ record ClaimOutcome(Kind kind, double margin, float load, float[] person, String
       return new ClaimOutcome(
           Kind.NOT_TESTED, 0, load, measures, "The test was refused: " + sentence(e));
     } catch (RuntimeException e) {
-      return new ClaimOutcome(Kind.NOT_TESTED, 0, load, measures, "The test failed: " + told(e));
+      String reason = "The test failed: " + FailureWording.of(e);
+      return new ClaimOutcome(Kind.NOT_TESTED, 0, load, measures, reason);
     }
     if (!Double.isFinite(margin)) {
       String what = Double.isNaN(margin) ? "no number (NaN)" : "an infinite number";
@@ -107,12 +109,5 @@ record ClaimOutcome(Kind kind, double margin, float load, float[] person, String
 
   private static String sentence(Refused refused) {
     return String.valueOf(refused.getMessage());
-  }
-
-  private static String told(RuntimeException e) {
-    String kind = e.getClass().getSimpleName();
-    return e.getMessage() == null
-        ? kind + "."
-        : String.format(Locale.ROOT, "%s (%s).", e.getMessage(), kind);
   }
 }

@@ -14,7 +14,7 @@ public final class ClaimSheet {
 
   /**
    * A row for each answer: claim, cases, how many of them could be tested, per cent that hold,
-   * seconds, the input that separates holders from exceptions, its rule and how well it does.
+   * the input that separates holders from exceptions, its rule and how well it does.
    *
    * @param answers in order
    * @return the table
@@ -32,7 +32,6 @@ public final class ClaimSheet {
       row.add((double) answer.cases());
       row.add((double) answer.tested());
       row.add(answer.tested() == 0 ? null : 100 * answer.share());
-      row.add(answer.seconds());
       row.add(best == null ? "" : best.inputs());
       row.add(best == null ? "" : best.rule());
       row.add(best == null ? null : 100 * best.accuracy());
@@ -47,7 +46,6 @@ public final class ClaimSheet {
                 new Column("cases", "", 0),
                 new Column("tested", "", 0),
                 new Column("holds", "%", 1),
-                new Column("seconds", "s", 1),
                 Column.text("splitting input"),
                 Column.text("rule"),
                 new Column("accuracy", "%", 1),

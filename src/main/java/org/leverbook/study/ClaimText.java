@@ -46,7 +46,6 @@ final class ClaimText {
       lines.addAll(extremes(answer));
       lines.addAll(separated(answer, ledger));
     }
-    lines.add(String.format(Locale.ROOT, "Took %.1f s.", answer.seconds()));
     lines.add(Caution.TEXT);
     return String.join("\n", lines);
   }

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.leverbook.body.Person;
 import org.leverbook.data.Nearest;
+import org.leverbook.display.FailureWording;
 import org.leverbook.display.Sheet;
 import org.leverbook.display.Sheet.Column;
 import org.leverbook.quantity.Ask;
@@ -207,7 +208,7 @@ public final class Club extends Group implements Choosing<Club> {
                 : reason;
       } catch (RuntimeException e) {
         throw new Refused(
-            "The condition \"" + what + "\" failed for " + lifter.label() + ": " + e + ".", e);
+            "The condition \"" + what + "\" failed for " + lifter.label() + ": " + FailureWording.of(e), e);
       }
     }
     List<String> all = new ArrayList<>(wishes);

@@ -10,10 +10,10 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.leverbook.display.InputFile;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -52,18 +52,8 @@ record ClubFile(String name, char separator, List<String> header, List<Line> lin
 
   static ClubFile read(String file) {
     try {
-      Path path = Path.of(file);
-      if (!Files.isRegularFile(path)) {
-        throw new Refused(
-            "There is no list \""
-                + file
-                + "\" in "
-                + path.toAbsolutePath().getParent()
-                + ". Check the name, or give the whole path.");
-      }
+      Path path = InputFile.find("list", file);
       return parse(file, decoded(Files.readAllBytes(path)));
-    } catch (InvalidPathException e) {
-      throw new Refused("\"" + file + "\" cannot be a file name here: " + e.getReason() + ".", e);
     } catch (IOException e) {
       throw new Refused("The list \"" + file + "\" could not be read: " + e + ".", e);
     }

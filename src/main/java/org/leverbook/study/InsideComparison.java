@@ -49,6 +49,12 @@ final class InsideComparison {
       rows.add(line);
     }
     List<String> notes = new ArrayList<>(ComparisonSheets.reasons(comparison));
+    for (Row row : comparison.rows()) {
+      if (row.held()) {
+        Discs discs = Discs.of(row.position().effort(), row.position().body());
+        discs.notes().forEach(note -> notes.add(row.name() + ": " + note));
+      }
+    }
     notes.add(
         "Muscles included. Compression: normal to the disc; shear: how hard the upper vertebra is"
             + " pushed forward along it. Difference and ratio of the compression, against "

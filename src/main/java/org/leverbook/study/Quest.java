@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.leverbook.display.FailureWording;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
 
@@ -132,7 +133,7 @@ record Quest<T>(
     } catch (Refused e) {
       return wall(x, y, Trial.Wall.IMPOSSIBLE, String.valueOf(e.getMessage()));
     } catch (RuntimeException e) {
-      return wall(x, y, Trial.Wall.IMPOSSIBLE, "The lambda failed: " + e + ".");
+      return wall(x, y, Trial.Wall.IMPOSSIBLE, "The lambda failed here: " + FailureWording.of(e));
     }
   }
 

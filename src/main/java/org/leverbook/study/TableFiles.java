@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import org.leverbook.display.Caution;
+import org.leverbook.display.InputFile;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Rows;
 import org.leverbook.display.Saved;
@@ -71,23 +71,7 @@ public final class TableFiles {
 
   private static Path found(String file) {
     Path saved = OutputFolder.resolve(file);
-    if (Files.isRegularFile(saved)) {
-      return saved;
-    }
-    try {
-      Path here = Path.of(file);
-      if (Files.isRegularFile(here)) {
-        return here;
-      }
-      throw new Refused(
-          "There is no table \""
-              + file
-              + "\" in "
-              + here.toAbsolutePath().getParent()
-              + ". Check the name, or give the whole path.");
-    } catch (InvalidPathException e) {
-      throw new Refused("\"" + file + "\" cannot be a file name here: " + e.getReason() + ".", e);
-    }
+    return Files.isRegularFile(saved) ? saved : InputFile.find("table", file);
   }
 
   /**

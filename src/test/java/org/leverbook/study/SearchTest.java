@@ -187,8 +187,8 @@ class SearchTest {
             n ->
                 assertThat(n)
                     .isEqualTo(
-                        "Left out: 5 of 49, as at height 9.17 cm: The lambda failed:"
-                            + " java.lang.ArithmeticException: of the coach."));
+                        "Left out: 5 of 49, as at height 9.17 cm: The lambda failed"
+                            + " here: Arithmetic exception: of the coach"));
   }
 
   @Test

@@ -116,8 +116,9 @@ class SweepFormsTest {
         .containsExactly("overhand", "underhand");
     assertThat(sweep.rows().get(0).held()).isTrue();
     assertThat(sweep.rows().get(1).reason())
-        .startsWith(
-            "The lambda failed here: ArrayIndexOutOfBoundsException: Index 1 out of bounds");
+        .isEqualTo(
+            "The lambda failed here: There is no place 1 here: places count from 0, and the last"
+                + " one is 0.");
     assertThat(sweep.title()).isEqualTo("by grip");
   }
 
@@ -200,7 +201,7 @@ class SweepFormsTest {
             });
     assertThat(sweep.held()).isEqualTo(8);
     assertThat(sweep.rows().get(8).reason())
-        .isEqualTo("The lambda failed here: IllegalStateException: the video ends here");
+        .isEqualTo("The lambda failed here: Illegal state exception: the video ends here");
     assertThatThrownBy(() -> sweep.position(8))
         .isInstanceOf(Refused.class)
         .hasMessageStartingWith("There is no position here: The lambda failed here");
@@ -222,9 +223,9 @@ class SweepFormsTest {
               return none.without("bar");
             });
     assertThat(sweep.rows().get(0).reason())
-        .startsWith(
-            "The lambda failed here: NullPointerException: Cannot invoke"
-                + " \"Position.without(String)\" because ");
+        .isEqualTo(
+            "The lambda failed here: A value is missing (null): a value is empty where without() is"
+                + " asked of it.");
   }
 
   @Test
