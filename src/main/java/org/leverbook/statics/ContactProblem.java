@@ -6,6 +6,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.load.Force;
 import org.leverbook.load.SharedPush;
+import org.leverbook.pose.Frame;
 import org.leverbook.pose.Placement;
 import org.leverbook.support.Contact;
 
@@ -68,6 +69,7 @@ final class ContactProblem {
    * @param force sum of all known forces on the body, newtons
    * @param moment sum of their moments about the world's origin, newton metres
    * @param sides edges of a friction pyramid
+   * @param person the pelvis's axes in the world, by which the pyramids are laid out
    */
   ContactProblem(
       List<Touch> touches,
@@ -75,14 +77,15 @@ final class ContactProblem {
       double unit,
       Vector3D force,
       Vector3D moment,
-      int sides) {
+      int sides,
+      Frame person) {
     this.touches = List.copyOf(touches);
     this.presses = List.copyOf(presses);
     this.unit = unit;
     Vector3D sum = Vector3D.ZERO;
     for (Touch touch : touches) {
       sum = sum.add(touch.contact().point());
-      for (Vector3D edge : edges(touch.contact(), sides)) {
+      for (Vector3D edge : edges(touch.contact(), sides, person)) {
         edges.add(edge);
         owners.add(touch);
       }
@@ -116,7 +119,7 @@ final class ContactProblem {
     return all;
   }
 
-  private static List<Vector3D> edges(Contact contact, int sides) {
+  private static List<Vector3D> edges(Contact contact, int sides, Frame person) {
     if (contact.grips()) {
       return List.of(
           Vector3D.PLUS_I,
@@ -130,8 +133,9 @@ final class ContactProblem {
     if (contact.friction() == 0) {
       return List.of(normal);
     }
-    // Across the person where that is along the pad, so that left and right are treated alike.
-    Vector3D side = Math.abs(normal.getZ()) < 0.9 ? Vector3D.PLUS_K : Vector3D.PLUS_I;
+    // Across the person where that is along the pad, so that left and right are treated alike and
+    // turning person and supports together changes nothing.
+    Vector3D side = Math.abs(normal.dotProduct(person.z())) < 0.9 ? person.z() : person.x();
     Vector3D across = side.subtract(normal.scalarMultiply(side.dotProduct(normal))).normalize();
     Vector3D along = across.crossProduct(normal);
     List<Vector3D> all = new ArrayList<>();

@@ -82,7 +82,7 @@ final class Lack {
                   Math.max(friction, c.friction()),
                   c.grips())));
     }
-    return new ContactProblem(rougher, presses, unit, force, moment, sides);
+    return new ContactProblem(rougher, presses, unit, force, moment, sides, where.frame(0));
   }
 
   private Holding slips() {

@@ -164,7 +164,8 @@ record Resting(
     }
 
     private ContactProblem problem(List<Touch> some) {
-      return new ContactProblem(some, presses, unit, force, moment, setting.sides());
+      return new ContactProblem(
+          some, presses, unit, force, moment, setting.sides(), where.frame(0));
     }
 
     private Resting held(List<Force> found, Optional<Balance> balance) {

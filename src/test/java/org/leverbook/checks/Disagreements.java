@@ -78,6 +78,28 @@ final class Disagreements {
                   + " handles far higher or straps that slope; the row was seen on a secondary page,"
                   + " and how its angle is defined decides."),
           entry(
+              "C05c",
+              "0.38 MPa, a twentieth below the band: people who stand brace a little and sway, and a"
+                  + " still body held with the least muscle force does neither."),
+          entry(
+              "C05j",
+              "1.45 MPa with the weight at the chest, elbows bent 130 degrees; 1.74 with forearms"
+                  + " level. How close it was held is not printed, and the pressure hangs on it."),
+          entry(
+              "C05l",
+              "The lift itself is within its band (C05i); the standing it is divided by is too low"
+                  + " (C05c)."),
+          entry("C05m", "The hold comes out too high (C05j) and standing too low (C05c)."),
+          entry(
+              "C16b",
+              "33 N m: at 135 degrees of bend our elbow flexors give 0.48 of what they give at 60, a"
+                  + " course from memory. Were the table's angles those of bending, this row would give"
+                  + " 66, inside, and C16d 33, outside."),
+          entry(
+              "C16g",
+              "183 N m is what healthy women gave seated with the pelvis strapped down (J Korean Acad"
+                  + " Rehabil Med 1997, abstract). How the table's women were held is not printed."),
+          entry(
               "B29b",
               "Held still, the hips bear most at 65 degrees, but little changes: 269 N m there, 262"
                   + " at 80 and 250 at 90 (both hips, 120 kg). The paper's maximum is of a moving"

@@ -1,26 +1,18 @@
 package org.leverbook.checks;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.leverbook.quantity.Units.cm;
-import static org.leverbook.quantity.Units.deg;
-import static org.leverbook.quantity.Units.kg;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.leverbook.body.JointId;
-import org.leverbook.body.Person;
-import org.leverbook.body.Sex;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
-import org.leverbook.lift.Hinge;
-import org.leverbook.load.Barbell;
 import org.leverbook.statics.Position;
 
 /**
@@ -33,24 +25,11 @@ import org.leverbook.statics.Position;
  */
 class DiscPressureTest {
 
-  private static final Person MAN = Person.of(Sex.MALE, kg(70), cm(174));
   private static final double LOW = 0.6;
   private static final double HIGH = 1.7;
 
   private static Map<String, Position> positions() {
-    Map<String, Position> positions = new LinkedHashMap<>();
-    // Upright, arms hanging; leaned forward by 30 degrees; forearms level with 20 kg in the hands.
-    positions.put("wilke_stand", SquatCases.hold(0, 0, 0, 0));
-    positions.put("wilke_stand_flexed", SquatCases.hold(0, 30, 0, 0));
-    positions.put("wilke_hold_close", SquatCases.hold(20, 0, 0, 90));
-    // 20 kg with the hands 25 cm up, knees at 20 or 80 degrees.
-    positions.put("wilke_lift_round", lift(20));
-    positions.put("wilke_lift_squat", lift(80));
-    return positions;
-  }
-
-  private static Position lift(double knees) {
-    return Hinge.of(MAN).holding(Barbell.of(kg(20))).kneeBend(deg(knees)).barHeight(cm(25)).start();
+    return DiscCases.positions();
   }
 
   @Test

@@ -15,7 +15,6 @@ import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
 import org.leverbook.load.Force;
 import org.leverbook.load.Gravity;
-import org.leverbook.pose.Frame;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
 import org.leverbook.statics.JointMoment;
@@ -42,11 +41,11 @@ class InvariantsTest {
       List<Force> forces = random.forces(pose.placed());
       NetLoads still = NetLoads.of(pose.placed(), forces, Gravity.VECTOR);
       Rotation turn = random.rotation();
-      Pose turned = pose.rootAt(turn.applyTo(pose.rootPlace()), turned(turn, pose.rootFrame()));
+      Pose turned = Images.turned(turn, pose);
       NetLoads moved =
           NetLoads.of(
               turned.placed(),
-              forces.stream().map(force -> turned(turn, force)).toList(),
+              forces.stream().map(force -> Images.turned(turn, force)).toList(),
               turn.applyTo(Gravity.VECTOR));
       for (Segment segment : tree.segments().subList(1, tree.size())) {
         JointMoment before = JointMoment.of(still, segment.joint().fullName(), "load 0");
@@ -63,20 +62,6 @@ class InvariantsTest {
     assertThat(compared).isEqualTo(CASES * 119);
   }
 
-  private static Frame turned(Rotation turn, Frame frame) {
-    return new Frame(turn.applyTo(frame.x()), turn.applyTo(frame.y()), turn.applyTo(frame.z()));
-  }
-
-  private static Force turned(Rotation turn, Force force) {
-    return new Force(
-        force.source(),
-        force.kind(),
-        force.segment(),
-        turn.applyTo(force.point()),
-        turn.applyTo(force.force()),
-        turn.applyTo(force.moment()));
-  }
-
   @Test
   void a_mirrored_person_has_the_same_moments_on_the_other_side() {
     RandomScenes random = new RandomScenes(2);
@@ -86,14 +71,14 @@ class InvariantsTest {
       Pose pose = random.pose(tree);
       List<Force> forces = random.forces(pose.placed());
       NetLoads here = NetLoads.of(pose.placed(), forces, Gravity.VECTOR);
-      Pose mirrored = mirrored(pose);
-      List<Force> there = forces.stream().map(force -> mirrored(tree, force)).toList();
+      Pose mirrored = Images.mirrored(pose);
+      List<Force> there = forces.stream().map(force -> Images.mirrored(tree, force)).toList();
       NetLoads across = NetLoads.of(mirrored.placed(), there, Gravity.VECTOR);
       for (Segment segment : tree.segments().subList(1, tree.size())) {
         boolean midline = segment.joint().side() == Side.MIDLINE;
         String joint = segment.joint().fullName();
         JointMoment own = JointMoment.of(here, joint, "");
-        JointMoment other = JointMoment.of(across, otherSide(joint), "");
+        JointMoment other = JointMoment.of(across, Images.otherSide(joint), "");
         for (Freedom freedom : segment.joint().freedoms()) {
           String axis = freedom.motion().axis();
           double sign = midline && !axis.equals("flexion") ? -1 : 1;
@@ -103,47 +88,6 @@ class InvariantsTest {
       }
     }
     assertThat(compared).isEqualTo(CASES * 119);
-  }
-
-  private static String otherSide(String name) {
-    return name.startsWith("right ")
-        ? "left " + name.substring(6)
-        : name.startsWith("left ") ? "right " + name.substring(5) : name;
-  }
-
-  private static Pose mirrored(Pose pose) {
-    SegmentTree tree = pose.tree();
-    double[] angles = new double[tree.angles()];
-    for (int i = 1; i < tree.size(); i++) {
-      Segment segment = tree.segment(i);
-      int from = tree.firstAngle(tree.indexOf(otherSide(segment.name())));
-      List<Freedom> freedoms = segment.joint().freedoms();
-      for (int k = 0; k < freedoms.size(); k++) {
-        boolean flips =
-            segment.joint().side() == Side.MIDLINE
-                && !freedoms.get(k).motion().axis().equals("flexion");
-        angles[tree.firstAngle(i) + k] = (flips ? -1 : 1) * pose.angle(from + k);
-      }
-    }
-    Frame frame = pose.rootFrame();
-    Frame across =
-        new Frame(mirrored(frame.x()), mirrored(frame.y()), mirrored(frame.z()).negate());
-    return Pose.of(tree, angles, mirrored(pose.rootPlace()), across);
-  }
-
-  private static Vector3D mirrored(Vector3D v) {
-    return new Vector3D(v.getX(), v.getY(), -v.getZ());
-  }
-
-  /** A moment is an axial vector: its mirror image turns the other way. */
-  private static Force mirrored(SegmentTree tree, Force force) {
-    return new Force(
-        force.source(),
-        force.kind(),
-        tree.indexOf(otherSide(tree.segment(force.segment()).name())),
-        mirrored(force.point()),
-        mirrored(force.force()),
-        mirrored(force.moment()).negate());
   }
 
   @Test

@@ -153,13 +153,17 @@ final class SquatCases {
 
   /** A weight held in both hands, upper arms hanging, elbows bent so far. */
   static Position hold(double kilograms, double trunk, double knees, double elbows) {
+    return hold(BODY, kilograms, trunk, knees, elbows);
+  }
+
+  static Position hold(Body body, double kilograms, double trunk, double knees, double elbows) {
     double lean = Math.toRadians(trunk);
     double bend = Math.toRadians(knees);
     double shin = bend / 2;
     double height =
-        BODY.links().footHeight() + (BODY.links().thigh() + BODY.links().shank()) * Math.cos(shin);
+        body.links().footHeight() + (body.links().thigh() + body.links().shank()) * Math.cos(shin);
     Pose pose =
-        Pose.neutral(BODY.tree()).rootAt(new Vector3D(0, height, 0), Frame.leanedForward(lean));
+        Pose.neutral(body.tree()).rootAt(new Vector3D(0, height, 0), Frame.leanedForward(lean));
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       pose =
           pose.with(JointId.HIP.on(side), lean + bend / 2, 0, 0)
@@ -172,7 +176,7 @@ final class SquatCases {
     List<Load> loads =
         kilograms > 0 ? List.of(HandWeights.pair("weight", kg(kilograms / 2))) : List.of();
     return Position.of(
-        "hold", BODY, pose, loads, List.of(Footing.feet(BODY)), List.of(), List.of());
+        "hold", body, pose, loads, List.of(Footing.feet(body)), List.of(), List.of());
   }
 
   /** From 50 to 90 kg: what the hip gains and what the knee gains. */

@@ -82,8 +82,23 @@ final class Taken {
                   + " missed; the cable's part of the moment about the level axis."),
           entry("B41", "Usual loads of the library's lifts; within the last quarter of the bend."),
           entry("B45", "A squat as deep as thighs 15 degrees below level; usual load."),
+          entry(
+              "C05",
+              "174 cm; leaned forward by 30 degrees; lifts with the hands 25 cm up, knees at 20 or 80"
+                  + " degrees; 20 kg held at the chest, elbows bent 130 degrees. Disc area and the factor from"
+                  + " force to pressure are from memory."),
+          entry(
+              "C06", "70 kg and 174 cm, leaned forward by 20 degrees, 10 kg in each hanging hand."),
           entry("C13", "80 kg, standing, both empty arms straight out to the side."),
-          entry("C17", "80 kg and 178 cm, 60 kg, the hinge's start; one lifter, one lift."),
+          entry(
+              "C16",
+              "75 kg and 175 cm or 60 kg and 163 cm, untrained; angles taken as those between the"
+                  + " segments (not printed), the back's as the middle of the low back's tested range."),
+          entry(
+              "C17",
+              "Rows a and b: standing upright, 50 to 120 kg at 175 cm against 150 to 200 cm at 85 kg;"
+                  + " linear is within a twentieth of a straight line. Row c: 80 kg and 178 cm, 60 kg,"
+                  + " the hinge's start."),
           entry("B42", "The same posture rule at 50 and 90 kg; one leg."),
           entry(
               "B43", "80 kg on the upper back, thighs level, shins leaned 20, 30 and 40 degrees."),
