@@ -6,6 +6,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Pressure;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Si;
 import org.leverbook.quantity.Units;
 
 /**
@@ -43,10 +44,7 @@ public record Muscle(LineOfPull line, double maxForce) {
   public static Muscle of(LineOfPull line, Quantity<Force> maxForce) {
     return new Muscle(
         line,
-        Ask.present("greatest force", maxForce, "newton(1000)")
-            .to(Units.N)
-            .getValue()
-            .doubleValue());
+        Si.newtons(Ask.present("greatest force", maxForce, "newton(1000)")));
   }
 
   /**

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Objects;
 import javax.imageio.ImageIO;
 import org.leverbook.quantity.Refused;
 
@@ -38,7 +39,7 @@ public record Still(String name, BufferedImage image) {
           "There is no photo \""
               + name
               + "\" in "
-              + path.toAbsolutePath().getParent()
+              + Objects.requireNonNullElse(path.toAbsolutePath().getParent(), path)
               + ". Check the name, or give the whole path.");
     }
     try {

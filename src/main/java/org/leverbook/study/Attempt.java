@@ -39,11 +39,20 @@ record Attempt(Position position, String reason) {
 
   /** What the user's code threw, in words. */
   private static String told(RuntimeException thrown) {
+    return "The lambda failed here: " + words(thrown);
+  }
+
+  /** An exception of the user's code: its kind and what it says, without the inside of Java. */
+  static String words(RuntimeException thrown) {
     String message = thrown.getMessage();
     boolean silent = message == null || message.isBlank();
-    return "The lambda failed here: "
-        + thrown.getClass().getSimpleName()
-        + (silent ? "." : ": " + plain(message));
+    return thrown.getClass().getSimpleName() + (silent ? "." : ": " + plain(message));
+  }
+
+  /** The same as the end of a sentence. */
+  static String ending(RuntimeException thrown) {
+    String words = words(thrown);
+    return words.matches("(?s).*[.!?]") ? words : words + ".";
   }
 
   /**

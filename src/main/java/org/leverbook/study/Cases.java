@@ -52,6 +52,8 @@ final class Cases {
           : new Outcome(0, "The lambda gave no number.");
     } catch (Refused e) {
       return new Outcome(0, String.valueOf(e.getMessage()));
+    } catch (RuntimeException e) {
+      return new Outcome(0, "The lambda failed: " + Attempt.ending(e));
     }
   }
 

@@ -153,7 +153,7 @@ record Casting(long seed, int youngest, int oldest, Training training, List<Wish
         return new Probe(false, String.valueOf(e.getMessage()));
       } catch (RuntimeException e) {
         throw new Refused(
-            "The condition \"" + wish.what + "\" failed for " + person.text() + ": " + e + ".", e);
+            "The condition \"" + wish.what + "\" failed for " + person.text() + ": " + Attempt.ending(e), e);
       }
     }
     return new Probe(true, "");

@@ -207,7 +207,7 @@ public final class Club extends Group implements Choosing<Club> {
                 : reason;
       } catch (RuntimeException e) {
         throw new Refused(
-            "The condition \"" + what + "\" failed for " + lifter.label() + ": " + e + ".", e);
+            "The condition \"" + what + "\" failed for " + lifter.label() + ": " + Attempt.ending(e), e);
       }
     }
     List<String> all = new ArrayList<>(wishes);

@@ -132,7 +132,7 @@ record Quest<T>(
     } catch (Refused e) {
       return wall(x, y, Trial.Wall.IMPOSSIBLE, String.valueOf(e.getMessage()));
     } catch (RuntimeException e) {
-      return wall(x, y, Trial.Wall.IMPOSSIBLE, "The lambda failed: " + e + ".");
+      return wall(x, y, Trial.Wall.IMPOSSIBLE, "The lambda failed: " + Attempt.ending(e));
     }
   }
 

@@ -188,7 +188,7 @@ class SearchTest {
                 assertThat(n)
                     .isEqualTo(
                         "Left out: 5 of 49, as at height 9.17 cm: The lambda failed:"
-                            + " java.lang.ArithmeticException: of the coach."));
+                            + " ArithmeticException: of the coach."));
   }
 
   @Test
