@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
@@ -61,6 +62,10 @@ public final class LengthSpread {
     List<Part> all = List.copyOf(RULES.keySet());
     List<Part> parts = new ArrayList<>(all);
     parts.removeAll(except);
+    if (parts.isEmpty()) {
+      // Of a person whose every length was measured or drawn.
+      return new LengthSpread(parts, MatrixUtils.createRealIdentityMatrix(1));
+    }
     int[] kept = parts.stream().mapToInt(all::indexOf).toArray();
     RealMatrix covariance = KNOWN.computeIfAbsent(sex, LengthSpread::given);
     return new LengthSpread(parts, covariance.getSubMatrix(kept, kept));
@@ -150,7 +155,7 @@ public final class LengthSpread {
    * @return for each part how many of its own standard deviations it is off; correlated
    */
   public double[] together(double[] scores) {
-    double[] off = factor.operate(scores);
+    double[] off = parts.isEmpty() ? new double[0] : factor.operate(scores);
     for (int i = 0; i < off.length; i++) {
       off[i] /= deviation(i);
     }

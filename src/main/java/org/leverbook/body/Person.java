@@ -59,6 +59,9 @@ public record Person(
   private static final double SMALLEST_FACTOR = 0.7;
   private static final double LARGEST_FACTOR = 1.4;
 
+  /** Wide enough for every draw within the doubt of a body mass. */
+  private static final double MOST_TIMES = 10;
+
   /** Keeps its own copy of the map. */
   public Person {
     EnumMap<Part, Double> copy = new EnumMap<>(Part.class);
@@ -239,10 +242,19 @@ public record Person(
   /**
    * The same person, so many times as heavy.
    *
-   * @param factor on body mass
+   * @param factor on body mass, from a tenth to ten
    * @return the changed person
+   * @throws Refused if the factor is no such number
    */
   public Person heavier(double factor) {
+    if (!(factor >= 1 / MOST_TIMES && factor <= MOST_TIMES)) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "A person can be made 0.1 to 10 times as heavy, not %s times: 1.1 is ten per cent"
+                  + " more.",
+              factor));
+    }
     return but(factor * kilograms, table, condition, variation);
   }
 

@@ -1,6 +1,7 @@
 package org.leverbook.body;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.quantity.Refused;
 
 /**
  * A place on one body (or on a textbook's lever) that moves with one of its segments.
@@ -13,6 +14,18 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param local in that segment's frame, metres
  */
 public record Place(String name, int segment, Vector3D local) {
+
+  /**
+   * Checks where it is.
+   *
+   * @throws Refused if a coordinate is no finite number
+   */
+  public Place {
+    if (local.isNaN() || local.isInfinite()) {
+      throw new Refused(
+          "The place \"" + name + "\" needs three finite numbers of metres, not " + local + ".");
+    }
+  }
 
   /**
    * A place beside this one.

@@ -1,5 +1,7 @@
 package org.leverbook.body;
 
+import org.leverbook.quantity.Ask;
+
 /** Which half of the body. */
 public enum Side {
   /** The person's left: negative Z. */
@@ -42,6 +44,7 @@ public enum Side {
    * @return as in "right thigh"
    */
   public String of(String name) {
+    Ask.present("name", name, "\"thigh\"");
     return word.isEmpty() ? name : word + " " + name;
   }
 }

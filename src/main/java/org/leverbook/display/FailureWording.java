@@ -26,9 +26,13 @@ public interface FailureWording {
    */
   static String of(Throwable thrown) {
     for (FailureWording each : Found.ALL) {
-      return each.told(thrown).strip().replaceAll("\\s+", " ");
+      return ended(each.told(thrown).strip().replaceAll("\\s+", " "));
     }
-    return String.valueOf(thrown.getMessage());
+    return ended(String.valueOf(thrown.getMessage()));
+  }
+
+  private static String ended(String sentence) {
+    return sentence.matches("(?s).*[.!?]") ? sentence : sentence + ".";
   }
 
   /** Looked up once: a table may have a million rows that fail. */

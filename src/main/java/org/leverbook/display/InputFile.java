@@ -3,6 +3,7 @@ package org.leverbook.display;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -72,8 +73,8 @@ public final class InputFile {
       return path;
     }
     Path folder = besides;
-    Path working = Path.of(name).toAbsolutePath().getParent();
-    Path beside = folder == null ? working : folder.resolve(name).toAbsolutePath().getParent();
+    Path working = folderOf(Path.of(name));
+    Path beside = folder == null ? working : folderOf(folder.resolve(name));
     throw new Refused(
         "There is no "
             + kind
@@ -83,5 +84,10 @@ public final class InputFile {
             + working
             + (beside.normalize().equals(working.normalize()) ? "" : ", nor in " + beside)
             + ". Check the name, or give the whole path.");
+  }
+
+  private static Path folderOf(Path file) {
+    Path whole = file.toAbsolutePath();
+    return Objects.requireNonNullElse(whole.getParent(), whole);
   }
 }

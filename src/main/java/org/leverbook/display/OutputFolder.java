@@ -13,7 +13,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Objects;
-import java.util.UUID;
 import java.util.function.Consumer;
 import org.leverbook.quantity.Refused;
 
@@ -117,9 +116,10 @@ public final class OutputFolder {
     Path target = resolve(name);
     Path parent = target.toAbsolutePath().getParent();
     // Not a temporary file of the system's making: those are closed to every other user.
-    Path draft = parent.resolve(".writing-" + UUID.randomUUID() + ".tmp");
+    Path draft = parent.resolve(Drafts.name());
     try {
       Files.createDirectories(parent);
+      Drafts.clear(parent);
       // Not Files.newOutputStream: it refuses on an interrupted thread, and what was done before a
       // stop is to be saved all the same.
       try (OutputStream out = new FileOutputStream(draft.toFile())) {

@@ -11,6 +11,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Locale;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.leverbook.quantity.Refused;
@@ -20,6 +21,9 @@ final class RasterPainter {
 
   /** Pixels for one page unit. */
   static final int FINENESS = 2;
+
+  /** What an ordinary heap holds beside all else: 240 MB. */
+  private static final int MOST_PIXELS = 60_000_000;
 
   private static final float HALO = 3;
 
@@ -38,6 +42,19 @@ final class RasterPainter {
   static byte[] png(Drawing drawing, FigureStyle style, double fineness) {
     BufferedImage image = image(drawing, style, fineness);
     return PngFile.of(image, drawing.title(), drawing.description(), fineness);
+  }
+
+  private static void needSize(double across, double down) {
+    if (!(across >= 1 && down >= 1 && across * down <= MOST_PIXELS)) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "A picture of %.0f x %.0f pixels cannot be made: it takes at least one each way and at"
+                  + " most %,d in all. For more use .svg or .pdf, which have no pixels.",
+              across,
+              down,
+              MOST_PIXELS));
+    }
   }
 
   /** Paints a drawing without its background, in page units. */
@@ -68,6 +85,7 @@ final class RasterPainter {
       FigureStyle style,
       double fineness,
       Consumer<Graphics2D> painter) {
+    needSize(width * fineness, height * fineness);
     // Not a hair more than whole: 900 units on 1000 pixels are 1000, whatever the last bit says.
     BufferedImage image =
         new BufferedImage(

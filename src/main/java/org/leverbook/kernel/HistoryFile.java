@@ -8,13 +8,18 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.UUID;
 
 /**
  * The cells of all kernels of this user, one a line: {@code [session, number, "code"]}. Several
@@ -25,6 +30,9 @@ final class HistoryFile {
 
   private static final int MOST = 6_000;
   private static final int KEPT = 5_000;
+
+  /** More kernels do not cut the file at the same moment. */
+  private static final int TRIES = 20;
 
   /** A cell. */
   record Entry(int session, int line, String code, String output) {}
@@ -45,11 +53,8 @@ final class HistoryFile {
     try {
       Path folder = file.toAbsolutePath().getParent();
       Files.createDirectories(folder);
-      if (!Files.exists(file)
-          && file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-        Files.createFile(
-            file,
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+      if (!Files.exists(file)) {
+        make(file);
       }
       open(file);
     } catch (IOException e) {
@@ -60,35 +65,85 @@ final class HistoryFile {
   }
 
   private void open(Path path) throws IOException {
-    try (FileChannel channel =
-            FileChannel.open(
-                path,
-                StandardOpenOption.CREATE,
-                StandardOpenOption.READ,
-                StandardOpenOption.WRITE);
-        var lock = channel.lock()) {
-      assert lock.isValid();
-      byte[] bytes = Channels.newInputStream(channel).readAllBytes();
-      List<Entry> found = new ArrayList<>();
-      int last = 0;
-      for (String line : new String(bytes, StandardCharsets.UTF_8).split("\n")) {
-        Optional<Entry> entry = entry(line);
-        last = Math.max(last, entry.map(Entry::session).orElse(0));
-        entry.filter(e -> e.line() > 0).ifPresent(found::add);
-      }
-      session = last + 1;
-      if (found.size() > MOST) {
-        found.subList(0, found.size() - KEPT).clear();
-        channel.truncate(0);
-        channel.position(0);
-        for (Entry each : found) {
-          write(channel, each);
+    holding(
+        path,
+        channel -> {
+          byte[] bytes = Channels.newInputStream(channel).readAllBytes();
+          List<Entry> found = new ArrayList<>();
+          int last = 0;
+          for (String line : new String(bytes, StandardCharsets.UTF_8).split("\n")) {
+            Optional<Entry> entry = entry(line);
+            last = Math.max(last, entry.map(Entry::session).orElse(0));
+            entry.filter(e -> e.line() > 0).ifPresent(found::add);
+          }
+          session = last + 1;
+          // Takes the number, also for a kernel that starts before this one's first cell.
+          Entry own = new Entry(session, 0, "", "");
+          if (found.size() > MOST) {
+            found.subList(0, found.size() - KEPT).clear();
+            cut(path, found, own);
+          } else {
+            append(channel, own);
+          }
+          found.sort(Comparator.comparingInt(Entry::session));
+          before = List.copyOf(found);
+        });
+  }
+
+  /** What is done while the file is held. */
+  @FunctionalInterface
+  private interface Work {
+    void on(FileChannel channel) throws IOException;
+  }
+
+  /** Holds the file alone, also where another kernel has just put a shorter one in its place. */
+  private static void holding(Path path, Work work) throws IOException {
+    for (int left = TRIES; left > 0; left--) {
+      Object before = identity(path);
+      try (FileChannel channel =
+              FileChannel.open(
+                  path,
+                  StandardOpenOption.CREATE,
+                  StandardOpenOption.READ,
+                  StandardOpenOption.WRITE);
+          var lock = channel.lock()) {
+        assert lock.isValid();
+        if (left == 1 || Objects.equals(before, identity(path))) {
+          work.on(channel);
+          return;
         }
       }
-      // Takes the number, also for a kernel that starts before this one's first cell.
-      write(channel, new Entry(session, 0, "", ""));
-      found.sort(Comparator.comparingInt(Entry::session));
-      before = List.copyOf(found);
+    }
+  }
+
+  /** Which file lies there now; null where there is none, or the system does not tell. */
+  private static Object identity(Path path) throws IOException {
+    try {
+      return Files.readAttributes(path, BasicFileAttributes.class).fileKey();
+    } catch (NoSuchFileException e) {
+      return null;
+    }
+  }
+
+  /** A process that is killed meanwhile leaves the long file or the short one, never a part. */
+  private static void cut(Path path, List<Entry> found, Entry own) throws IOException {
+    Path draft = path.resolveSibling(".writing-" + UUID.randomUUID() + ".tmp");
+    try {
+      StringBuilder text = new StringBuilder();
+      found.forEach(each -> text.append(line(each)));
+      text.append(line(own));
+      make(draft);
+      Files.writeString(draft, text);
+      Files.move(draft, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(draft);
+    }
+  }
+
+  private static void make(Path file) throws IOException {
+    if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      Files.createFile(
+          file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
     }
   }
 
@@ -106,10 +161,20 @@ final class HistoryFile {
     }
   }
 
-  private static void write(FileChannel channel, Entry entry) throws IOException {
+  private static String line(Entry entry) {
     ArrayNode line = Json.array();
     line.add(entry.session()).add(entry.line()).add(entry.code());
-    ByteBuffer bytes = ByteBuffer.wrap((Json.line(line) + "\n").getBytes(StandardCharsets.UTF_8));
+    return Json.line(line) + "\n";
+  }
+
+  /** A line that was cut off, by a full disk or a kill, must not take the next one with it. */
+  private static void append(FileChannel channel, Entry entry) throws IOException {
+    long size = channel.size();
+    ByteBuffer last = ByteBuffer.allocate(1);
+    boolean open = size > 0 && channel.read(last, size - 1) == 1 && last.get(0) != '\n';
+    String text = (open ? "\n" : "") + line(entry);
+    ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+    channel.position(size);
     while (bytes.hasRemaining()) {
       channel.write(bytes);
     }
@@ -130,11 +195,8 @@ final class HistoryFile {
     if (file.isEmpty()) {
       return;
     }
-    try (FileChannel channel =
-            FileChannel.open(file.get(), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
-        var lock = channel.lock()) {
-      assert lock.isValid();
-      write(channel, entry);
+    try {
+      holding(file.get(), channel -> append(channel, entry));
     } catch (IOException e) {
       log.say("A cell is missing from the history: " + e + ".");
     }

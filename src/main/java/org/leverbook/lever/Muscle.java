@@ -6,7 +6,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Pressure;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
-import org.leverbook.quantity.Units;
+import org.leverbook.quantity.Si;
 
 /**
  * A muscle with the greatest force it can give.
@@ -41,12 +41,7 @@ public record Muscle(LineOfPull line, double maxForce) {
    * @throws Refused if the force is missing or not above zero
    */
   public static Muscle of(LineOfPull line, Quantity<Force> maxForce) {
-    return new Muscle(
-        line,
-        Ask.present("greatest force", maxForce, "newton(1000)")
-            .to(Units.N)
-            .getValue()
-            .doubleValue());
+    return new Muscle(line, Si.newtons(Ask.present("greatest force", maxForce, "newton(1000)")));
   }
 
   /**

@@ -267,6 +267,7 @@ public record Barbell(
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new Barbell(factor * kilograms, plateRadius, site, kind, floorShare));
   }
 

@@ -36,6 +36,11 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
 
   private static final double MOST_FRICTION = 0.9;
 
+  /** No machine in a gym halves or doubles the way more than a few times (common practice). */
+  private static final double LEAST_RATIO = 0.05;
+
+  private static final double MOST_RATIO = 20;
+
   /**
    * Checks what was given.
    *
@@ -97,6 +102,16 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
   public Cable through(double... ratios) {
     double product = 1;
     for (double one : ratios) {
+      if (!(one >= LEAST_RATIO && one <= MOST_RATIO)) {
+        throw new Refused(
+            String.format(
+                Locale.ROOT,
+                "A pulley ratio is %s, but must lie between %s and %s: 1 for a plain pulley, 2 for a"
+                    + " loop that moves half as far as the handle.",
+                one,
+                LEAST_RATIO,
+                MOST_RATIO));
+      }
       product *= one;
     }
     return new Cable(kilograms, product, friction, pulley, grasps);
@@ -217,6 +232,7 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new Cable(factor * kilograms, ratio, friction, pulley, grasps));
   }
 

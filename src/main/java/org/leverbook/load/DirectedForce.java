@@ -97,6 +97,7 @@ public record DirectedForce(String kind, double newtons, Direction direction, Gr
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new DirectedForce(kind, factor * newtons, direction, grasps));
   }
 

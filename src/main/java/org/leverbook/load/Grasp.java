@@ -5,6 +5,7 @@ import org.leverbook.body.Place;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
 import org.leverbook.body.Site;
+import org.leverbook.quantity.Ask;
 
 /** Where a load takes hold: a named site of any body, or a fixed place of one tree. */
 public sealed interface Grasp {
@@ -25,7 +26,7 @@ public sealed interface Grasp {
    * @return the grasp
    */
   static Grasp at(Site site, Side side) {
-    return new Named(site, side);
+    return new Named(Ask.present("site", site, "Site.HAND"), Ask.present("side", side, "RIGHT"));
   }
 
   /**

@@ -9,6 +9,7 @@ import org.leverbook.body.Side;
 import org.leverbook.body.Site;
 import org.leverbook.pose.Accelerations;
 import org.leverbook.pose.Placement;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -53,6 +54,7 @@ public record Grasps(List<Grasp> all) {
    * @return left and right, or the one on the midline
    */
   public static Grasps at(Site site) {
+    Ask.present("site", site, "Site.HAND");
     return new Grasps(site.sides().stream().map(side -> Grasp.at(site, side)).toList());
   }
 

@@ -73,7 +73,8 @@ public record HandWeights(String kind, double right, double left, boolean shared
    * @throws Refused if the mass is missing or outside, or the side is neither
    */
   public static HandWeights one(String kind, Quantity<Mass> mass, Side side) {
-    return new HandWeights(kind, 0, 0).withOther(mass, side);
+    return new HandWeights(Ask.present("kind of weight", kind, "\"dumbbell\""), 0, 0)
+        .withOther(mass, side);
   }
 
   /**
@@ -142,6 +143,7 @@ public record HandWeights(String kind, double right, double left, boolean shared
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new HandWeights(kind, factor * right, factor * left, shared));
   }
 

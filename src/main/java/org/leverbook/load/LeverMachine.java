@@ -199,6 +199,7 @@ public record LeverMachine(
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new LeverMachine(pivot, factor * kilograms, arm, offset, cam, grasps));
   }
 

@@ -152,6 +152,7 @@ public record PivotingBar(Vector3D pivot, double plates, double bar, double leng
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new PivotingBar(pivot, factor * plates, bar, length, grasps));
   }
 

@@ -180,6 +180,7 @@ public record Sled(double kilograms, double slope, Optional<Double> along, doubl
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new Sled(factor * kilograms, slope, along, gained));
   }
 

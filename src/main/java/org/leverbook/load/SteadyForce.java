@@ -101,6 +101,7 @@ public record SteadyForce(String kind, double newtons, Vector3D towards, Grasps 
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new SteadyForce(kind, factor * newtons, towards, grasps));
   }
 

@@ -21,6 +21,12 @@ public record Stretch(List<Point> points) {
    */
   public record Point(double metres, double newtons) {}
 
+  /** Far beyond any band of a gym, metres. */
+  private static final double LONGEST = 100;
+
+  /** Far beyond any band of a gym, newtons. */
+  private static final double STRONGEST = 100_000;
+
   /**
    * Checks the curve and keeps its own copy.
    *
@@ -74,6 +80,17 @@ public record Stretch(List<Point> points) {
    * @return the longer curve
    */
   public Stretch and(double metres, double newtons) {
+    if (!(metres <= LONGEST && newtons <= STRONGEST)) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "A band's point at %s m and %s N is none that a band reaches: up to %.0f m and %,.0f N"
+                  + " can be said.",
+              metres,
+              newtons,
+              LONGEST,
+              STRONGEST));
+    }
     List<Point> longer = new ArrayList<>(points);
     longer.add(new Point(metres, newtons));
     return new Stretch(longer);
@@ -84,8 +101,12 @@ public record Stretch(List<Point> points) {
    *
    * @param metres beyond the rest length
    * @return newtons; zero while slack
+   * @throws Refused if the stretch is no finite number
    */
   public double force(double metres) {
+    if (!Double.isFinite(metres)) {
+      throw new Refused("A band's stretch is asked for as a number of metres, not " + metres + ".");
+    }
     if (metres <= 0) {
       return 0;
     }
@@ -107,9 +128,12 @@ public record Stretch(List<Point> points) {
    * @throws Refused if the force is negative: a band cannot push
    */
   public double metres(double newtons) {
-    if (!(newtons >= 0)) {
+    if (!(newtons >= 0 && newtons <= STRONGEST)) {
       throw new Refused(
-          "A band cannot push: it was asked for " + newtons + " N. Give 0 N or more.");
+          newtons < 0
+              ? "A band cannot push: it was asked for " + newtons + " N. Give 0 N or more."
+              : String.format(
+                  Locale.ROOT, "A band pulls with up to %,.0f N, not %s N.", STRONGEST, newtons));
     }
     int i = 1;
     while (i < points.size() - 1 && newtons > points.get(i).newtons()) {

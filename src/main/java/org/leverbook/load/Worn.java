@@ -85,6 +85,7 @@ public record Worn(String kind, double kilograms, List<Grasp> carriers) implemen
 
   @Override
   public Optional<Load> times(double factor) {
+    Ask.factor(factor);
     return Optional.of(new Worn(kind, factor * kilograms, carriers));
   }
 

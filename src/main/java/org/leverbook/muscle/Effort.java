@@ -9,6 +9,7 @@ import org.leverbook.display.Sheet;
 import org.leverbook.display.Shown;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -354,6 +355,7 @@ public final class Effort implements Shown {
    * @throws Refused if the data hold no muscle for this axis
    */
   public Sheet opposing(int axis, String what) {
+    Ask.present("words for the axis", what, "\"knee flexion\"");
     if (muscles.row(axis) < 0) {
       int segment = Held.segment(muscles.tree(), axis);
       throw new Refused(

@@ -81,7 +81,7 @@ public final class Ask {
    * @throws Refused if it is missing or outside
    */
   public static double force(String what, Quantity<Force> force, double low, double high) {
-    double newtons = present(what, force, "newton(200)").to(Units.N).getValue().doubleValue();
+    double newtons = Si.newtons(present(what, force, "newton(200)"));
     return within(
         what,
         () -> Units.text(force),
@@ -136,6 +136,21 @@ public final class Ask {
   public static double time(String what, Quantity<Time> time, double low, double high) {
     double seconds = Si.seconds(present(what, time, "seconds(1.5)"));
     return within(what, () -> Units.text(time), seconds, low, high, 1, " s", "");
+  }
+
+  /**
+   * How many times as large something is made.
+   *
+   * @param factor what the user gave
+   * @return the same
+   * @throws Refused if it is negative, above a million or no number
+   */
+  public static double factor(double factor) {
+    if (!(factor >= 0 && factor <= 1e6)) {
+      throw new Refused(
+          "A load can be made 0 to 1,000,000 times as large, not " + factor + " times.");
+    }
+    return factor;
   }
 
   /**

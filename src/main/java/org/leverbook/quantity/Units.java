@@ -175,11 +175,12 @@ public final class Units {
    * @return for example {@code 58 cm} or {@code 35°}
    */
   public static String text(Quantity<?> quantity) {
-    String number =
-        new BigDecimal(quantity.getValue().doubleValue())
-            .round(new MathContext(6))
-            .stripTrailingZeros()
-            .toPlainString();
+    double value = quantity.getValue().doubleValue();
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
+    double size = Math.abs(value);
+    // Three hundred digits help nobody.
+    boolean plain = size == 0 || size >= 1e-9 && size < 1e12;
+    String number = plain ? rounded.toPlainString() : rounded.toString();
     String unit = quantity.getUnit().toString();
     return unit.equals("°") || unit.equals("one") || unit.isEmpty()
         ? number + (unit.equals("°") ? unit : "")

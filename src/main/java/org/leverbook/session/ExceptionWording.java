@@ -26,6 +26,13 @@ final class ExceptionWording {
   private static final Pattern RANGE =
       Pattern.compile("(?:begin |Range \\[)(-?\\d+), (?:end )?(-?\\d+)\\)?,?.* length (\\d+)");
 
+  private static final Pattern CONSTANT =
+      Pattern.compile("No enum constant (?:\\w+\\.)*(\\w+)\\.(.*)", Pattern.DOTALL);
+  private static final Pattern NO_NUMBER =
+      Pattern.compile("Unsupported number value '(-?\\w+)' of type");
+  private static final Pattern KINDS =
+      Pattern.compile("(\\S+) is not compatible with (\\S+)", Pattern.DOTALL);
+
   private ExceptionWording() {}
 
   /** An exception and its causes, one line each. */
@@ -64,6 +71,14 @@ final class ExceptionWording {
       return "This is no number"
           + (message.isEmpty() ? "." : ": " + message.replace("For input string: ", "") + ".");
     }
+    Matcher kinds = KINDS.matcher(message);
+    if (thrown.getClass().getName().startsWith("javax.measure.") && kinds.find()) {
+      return "These amounts are of different kinds: one is in "
+          + kinds.group(1)
+          + ", the other in "
+          + kinds.group(2)
+          + ".";
+    }
     String file = file(thrown, message);
     return file.isEmpty() ? listed(thrown, message) : file;
   }
@@ -88,9 +103,28 @@ final class ExceptionWording {
     if (thrown instanceof InterruptedException) {
       return "The waiting was interrupted.";
     }
+    if (thrown instanceof IllegalArgumentException) {
+      return argument(thrown, message);
+    }
+    return byKind(thrown, message);
+  }
+
+  private static String byKind(Throwable thrown, String message) {
     String name = named(thrown);
     String kind = Character.toUpperCase(name.charAt(0)) + name.substring(1);
     return kind + (message.isEmpty() ? "." : ": " + message);
+  }
+
+  private static String argument(Throwable thrown, String message) {
+    Matcher constant = CONSTANT.matcher(message);
+    if (constant.matches()) {
+      return "There is no " + constant.group(1) + " called \"" + constant.group(2) + "\".";
+    }
+    // The library of quantities says so of NaN and of infinities.
+    Matcher number = NO_NUMBER.matcher(message);
+    return number.find()
+        ? "An amount must be a finite number, and this comes to " + number.group(1) + "."
+        : byKind(thrown, message);
   }
 
   private static String file(Throwable thrown, String message) {

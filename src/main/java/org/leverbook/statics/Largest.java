@@ -126,7 +126,7 @@ public record Largest(
    * @param load which; one that can grow
    * @param times how many times its size; zero or more
    * @return the changed load
-   * @throws Refused if it is no such number
+   * @throws Refused if it is no such number, or the load has no size that grows
    */
   public static Load times(Load load, double times) {
     if (!(times >= 0 && times <= MOST_TIMES)) {
@@ -137,7 +137,18 @@ public record Largest(
               MOST_TIMES,
               times));
     }
-    return times == 0 ? new NoLoad() : load.times(times).orElseThrow();
+    if (times == 0) {
+      return new NoLoad();
+    }
+    return load.times(times)
+        .orElseThrow(
+            () ->
+                new Refused(
+                    "The size of "
+                        + load.description()
+                        + " is no single number, so it cannot be made "
+                        + times
+                        + " times as large: make one of another size."));
   }
 
   /**

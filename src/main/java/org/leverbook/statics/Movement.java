@@ -60,6 +60,7 @@ public final class Movement implements Shown {
    * @throws Refused if something is missing
    */
   public static Movement of(String name, Tempo tempo, DoubleFunction<Position> positions) {
+    Ask.present("movement's name", name, "\"pull\"");
     Ask.present("tempo", tempo, "smooth(seconds(1.5))");
     Ask.present("lambda", positions, "share -> pull.hipHeight(cm(60 + 10 * share)).start()");
     DoubleFunction<Position> still =
@@ -80,10 +81,17 @@ public final class Movement implements Shown {
    */
   public static Movement along(
       String name, Tempo tempo, Course course, Function<Pose, Position> positions) {
+    Ask.present("movement's name", name, "\"pull\"");
     Ask.present("tempo", tempo, "smooth(seconds(1.5))");
     Ask.present("course", course, "Course.between(low, high)");
     Ask.present("lambda", positions, "pose -> Position.of(...)");
-    return new Movement(name, tempo, course, share -> positions.apply(course.at(share).pose()));
+    return new Movement(
+        name,
+        tempo,
+        course,
+        share ->
+            positions.apply(
+                Ask.present("course's pose", course.at(share), "MovingPose.still(pose)").pose()));
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.leverbook.display.FailureWording;
 import org.leverbook.quantity.Refused;
 import org.leverbook.statics.Position;
 
@@ -52,6 +53,8 @@ final class Cases {
           : new Outcome(0, "The lambda gave no number.");
     } catch (Refused e) {
       return new Outcome(0, String.valueOf(e.getMessage()));
+    } catch (RuntimeException e) {
+      return new Outcome(0, "The lambda failed: " + FailureWording.of(e));
     }
   }
 

@@ -292,6 +292,9 @@ public final class Doubt implements Shown {
 
   private Position plain() {
     Position plain = subject.with(new Changes());
+    if (plain == null) {
+      throw new Refused("The lambda gave no position (null), so there is no answer to be sure of.");
+    }
     if (!plain.held()) {
       throw new Refused(
           "As it stands this cannot be held, so there is no answer to be sure of: "

@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
+import org.leverbook.quantity.Si;
 import org.leverbook.quantity.Units;
 
 /**
@@ -42,7 +43,8 @@ public record Span<Q extends Quantity<Q>>(
     Unit<Q> unit = Ask.present("first value of the " + name, from, "cm(48)").getUnit();
     Ask.present("last value of the " + name, to, "cm(72)");
     double first = from.getValue().doubleValue();
-    double last = to.to(unit).getValue().doubleValue();
+    double last =
+        Si.in(unit, to, "of the same kind as the first value of the " + name, Units.text(from));
     if (values < 2 || values > MOST) {
       throw new Refused(
           String.format(
@@ -66,8 +68,19 @@ public record Span<Q extends Quantity<Q>>(
    *
    * @param index from 0
    * @return in the span's unit; the ends are exactly those asked for
+   * @throws Refused if there is no such value
    */
   public double value(int index) {
+    if (index < 0 || index >= values) {
+      throw new Refused(
+          "The "
+              + name
+              + " has "
+              + values
+              + " values, counted from 0: there is none "
+              + index
+              + ".");
+    }
     double share = index / (values - 1.0);
     return from * (1 - share) + to * share;
   }

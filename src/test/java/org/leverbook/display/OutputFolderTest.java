@@ -86,6 +86,21 @@ class OutputFolderTest {
   }
 
   @Test
+  void what_a_killed_process_left_half_written_is_cleared_and_what_another_writes_now_is_not()
+      throws IOException {
+    Path fresh = Files.createDirectory(folder.resolve("new"));
+    Path old = Files.writeString(fresh.resolve(".writing-1.tmp"), "half");
+    Path now = Files.writeString(fresh.resolve(".writing-2.tmp"), "half");
+    Files.setLastModifiedTime(
+        old, java.nio.file.attribute.FileTime.from(java.time.Instant.now().minusSeconds(7200)));
+
+    OutputFolder.write("a.txt", "whole");
+
+    assertThat(old).doesNotExist();
+    assertThat(now).exists();
+  }
+
+  @Test
   void a_file_needs_a_name() {
     assertThatThrownBy(() -> OutputFolder.write(" ", "x"))
         .isInstanceOf(Refused.class)

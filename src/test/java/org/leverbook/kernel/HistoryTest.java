@@ -110,6 +110,22 @@ class HistoryTest {
   }
 
   @Test
+  void a_last_line_that_was_cut_off_does_not_take_the_next_one_with_it() throws Exception {
+    Files.writeString(file, Files.readString(file) + "[8,1,\"cut o");
+
+    history = opened();
+    history.add(1, "next");
+
+    assertThat(rows(asked("tail").put("n", 1))).containsExactly("[4,1,\"next\"]");
+    assertThat(rowsReadAgain()).contains("[4,1,\"next\"]");
+  }
+
+  private List<String> rowsReadAgain() {
+    history = opened();
+    return rows(asked("tail").put("n", 2));
+  }
+
+  @Test
   void the_file_does_not_grow_for_ever() throws Exception {
     StringBuilder many = new StringBuilder();
     for (int i = 1; i <= 7000; i++) {

@@ -76,8 +76,7 @@ class FullPullTest {
 
   @Test
   void side_by_side_it_is_told_of_which_position() {
-    Sheet discs =
-        Vocabulary.compare(pull(60), pull(260)).called("light", "heavy").compression();
+    Sheet discs = Vocabulary.compare(pull(60), pull(260)).called("light", "heavy").compression();
     assertThat(told(discs))
         .containsExactly(
             "heavy: At full pull, wholly or in part: spinal erectors, low back (side). Muscles do not"

@@ -85,7 +85,7 @@ class ClaimRefusalsTest {
             heavy
                 + " could not be tested; most frequent reason ("
                 + heavy
-                + "): The test failed: Illegal state exception: too heavy for this sum\n");
+                + "): The test failed: Illegal state exception: too heavy for this sum.\n");
   }
 
   @Test

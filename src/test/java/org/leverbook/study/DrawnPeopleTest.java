@@ -225,7 +225,7 @@ class DrawnPeopleTest {
                         }))
         .isInstanceOf(Refused.class)
         .hasMessageStartingWith("The condition \"typed wrong\" failed for man, ")
-        .hasMessageEndingWith(": Illegal state exception: no such thing");
+        .hasMessageEndingWith(": Illegal state exception: no such thing.");
   }
 
   @Test

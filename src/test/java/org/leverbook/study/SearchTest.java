@@ -188,7 +188,7 @@ class SearchTest {
                 assertThat(n)
                     .isEqualTo(
                         "Left out: 5 of 49, as at height 9.17 cm: The lambda failed"
-                            + " here: Arithmetic exception: of the coach"));
+                            + " here: Arithmetic exception: of the coach."));
   }
 
   @Test

@@ -201,7 +201,7 @@ class SweepFormsTest {
             });
     assertThat(sweep.held()).isEqualTo(8);
     assertThat(sweep.rows().get(8).reason())
-        .isEqualTo("The lambda failed here: Illegal state exception: the video ends here");
+        .isEqualTo("The lambda failed here: Illegal state exception: the video ends here.");
     assertThatThrownBy(() -> sweep.position(8))
         .isInstanceOf(Refused.class)
         .hasMessageStartingWith("There is no position here: The lambda failed here");
@@ -224,7 +224,7 @@ class SweepFormsTest {
             });
     assertThat(sweep.rows().get(0).reason())
         .isEqualTo(
-            "The lambda failed here: A value is missing (null): a value is empty where without() is"
+            "The lambda failed here: A value is missing (null): none is empty where without() is"
                 + " asked of it.");
   }
 
