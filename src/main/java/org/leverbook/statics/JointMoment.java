@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Joint;
 import org.leverbook.body.Motion;
@@ -42,6 +43,11 @@ public record JointMoment(
 
   /** Below this a moment is rounding, newton metres. */
   private static final double NOTHING = 1e-6;
+
+  /** An axis that takes so many times as much, and so many newton metres more, is told too. */
+  private static final double CLEARLY = 1.5;
+
+  private static final double MUCH = 10;
 
   /**
    * An anatomical axis.
@@ -199,15 +205,43 @@ public record JointMoment(
     return part == null ? 0 : direction * part.moment().dotProduct(axes.get(main).direction());
   }
 
+  /**
+   * The same moment about another axis, where that takes clearly more of it: abduction, at the
+   * shoulder of a raise to the side. Of axes about which the joint turns; what is asked of a knee
+   * sideways, bone and ligament hold.
+   *
+   * @return told about that axis; empty where none takes half as much again and ten newton metres
+   *     more
+   */
+  public Optional<JointMoment> elsewhere() {
+    int most = main;
+    for (int k = 0; k < axes.size(); k++) {
+      boolean turns = joint.freedoms().get(k).high() > joint.freedoms().get(k).low();
+      if (turns && about(k) > about(most)) {
+        most = k;
+      }
+    }
+    return about(most) > CLEARLY * size() && about(most) > size() + MUCH
+        ? Optional.of(
+            new JointMoment(joint, centre, axes, force, moment, parts, mainLoad, most))
+        : Optional.empty();
+  }
+
+  private double about(int axis) {
+    return Math.abs(moment.dotProduct(axes.get(axis).direction()));
+  }
+
   @Override
   public String text() {
+    return joint.fullName()
+        + ": "
+        + told()
+        + elsewhere().map(o -> "; more about " + o.motion().axis() + ": " + o.told()).orElse("");
+  }
+
+  private String told() {
     return String.format(
-        Locale.ROOT,
-        "%s: %.0f N·m, tends to %s it, opposed by the %s",
-        joint.fullName(),
-        size(),
-        tendsTo(),
-        opposedBy());
+        Locale.ROOT, "%.0f N·m, tends to %s it, opposed by the %s", size(), tendsTo(), opposedBy());
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.leverbook.statics;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.leverbook.body.JointId;
 import org.leverbook.body.Side;
@@ -40,7 +41,41 @@ final class MomentSheets {
         }
       }
     }
-    return new Sheet("Moments, " + position.name(), columns, rows, notes(position));
+    List<String> notes = new ArrayList<>(elsewhere(position));
+    notes.addAll(notes(position));
+    return new Sheet("Moments, " + position.name(), columns, rows, notes);
+  }
+
+  /** Where the axis that is told first is not the one that asks most. */
+  private static List<String> elsewhere(Position position) {
+    List<String> told = new ArrayList<>();
+    for (JointId joint : JointId.values()) {
+      for (Side side : joint.sides()) {
+        if (position.knows(joint, side)) {
+          position
+              .moment(joint, side)
+              .elsewhere()
+              .ifPresent(other -> told.add(about(other)));
+        }
+      }
+    }
+    return told.isEmpty()
+        ? List.of()
+        : List.of(
+            "More is asked about another axis than the one told first: "
+                + String.join("; ", told)
+                + ".");
+  }
+
+  private static String about(JointMoment other) {
+    return String.format(
+        Locale.ROOT,
+        "%s, %s %.1f N·m, tends to %s it, opposed by the %s",
+        other.joint().fullName(),
+        other.motion().axis(),
+        other.size(),
+        other.tendsTo(),
+        other.opposedBy());
   }
 
   private static List<Object> row(JointMoment moment, List<String> sources) {
