@@ -103,8 +103,7 @@ class ReadmeTest {
 
   /** What is quoted stands in what was printed, or in what the quoted name then shows. */
   private static void look(Desk desk, String printed, String advice) {
-    List<String> quoted =
-        QUOTED.matcher(advice).results().map(found -> found.group(1)).toList();
+    List<String> quoted = QUOTED.matcher(advice).results().map(found -> found.group(1)).toList();
     boolean typed = advice.startsWith("Type ");
     String seen = typed ? printed(desk, quoted.get(0)) : printed;
     assertThat(quoted).as(advice).isNotEmpty();

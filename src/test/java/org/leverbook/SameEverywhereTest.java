@@ -79,7 +79,8 @@ class SameEverywhereTest {
       assertThat(lines).as(door).hasSameSizeAs(others);
       assertThat(files.keySet()).as(door).isEqualTo(other.files().keySet());
       files.forEach(
-          (name, bytes) -> assertThat(bytes).as(door + ": " + name).isEqualTo(other.files().get(name)));
+          (name, bytes) ->
+              assertThat(bytes).as(door + ": " + name).isEqualTo(other.files().get(name)));
     }
   }
 
@@ -161,11 +162,7 @@ class SameEverywhereTest {
     assertThat(desk.values()).contains("lb", "5–95 %", "FOLDER").doesNotContain("NaN", "null");
     assertThat(desk.files())
         .containsOnlyKeys(
-            "hip-height.csv",
-            "hip-height-tidy.csv",
-            "side-by-side.csv",
-            "start.json",
-            "start.svg");
+            "hip-height.csv", "hip-height-tidy.csv", "side-by-side.csv", "start.json", "start.svg");
 
     script(lines).isAs(desk, "script");
     savingIn("piped");

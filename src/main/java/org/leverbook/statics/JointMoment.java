@@ -222,8 +222,7 @@ public record JointMoment(
       }
     }
     return about(most) > CLEARLY * size() && about(most) > size() + MUCH
-        ? Optional.of(
-            new JointMoment(joint, centre, axes, force, moment, parts, mainLoad, most))
+        ? Optional.of(new JointMoment(joint, centre, axes, force, moment, parts, mainLoad, most))
         : Optional.empty();
   }
 

@@ -52,10 +52,7 @@ final class MomentSheets {
     for (JointId joint : JointId.values()) {
       for (Side side : joint.sides()) {
         if (position.knows(joint, side)) {
-          position
-              .moment(joint, side)
-              .elsewhere()
-              .ifPresent(other -> told.add(about(other)));
+          position.moment(joint, side).elsewhere().ifPresent(other -> told.add(about(other)));
         }
       }
     }

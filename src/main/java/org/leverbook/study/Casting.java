@@ -154,7 +154,13 @@ record Casting(long seed, int youngest, int oldest, Training training, List<Wish
         return new Probe(false, String.valueOf(e.getMessage()));
       } catch (RuntimeException e) {
         throw new Refused(
-            "The condition \"" + wish.what + "\" failed for " + person.text() + ": " + FailureWording.of(e), e);
+            "The condition \""
+                + wish.what
+                + "\" failed for "
+                + person.text()
+                + ": "
+                + FailureWording.of(e),
+            e);
       }
     }
     return new Probe(true, "");

@@ -13,8 +13,8 @@ public final class ClaimSheet {
   private ClaimSheet() {}
 
   /**
-   * A row for each answer: claim, cases, how many of them could be tested, per cent that hold,
-   * the input that separates holders from exceptions, its rule and how well it does.
+   * A row for each answer: claim, cases, how many of them could be tested, per cent that hold, the
+   * input that separates holders from exceptions, its rule and how well it does.
    *
    * @param answers in order
    * @return the table

@@ -208,7 +208,13 @@ public final class Club extends Group implements Choosing<Club> {
                 : reason;
       } catch (RuntimeException e) {
         throw new Refused(
-            "The condition \"" + what + "\" failed for " + lifter.label() + ": " + FailureWording.of(e), e);
+            "The condition \""
+                + what
+                + "\" failed for "
+                + lifter.label()
+                + ": "
+                + FailureWording.of(e),
+            e);
       }
     }
     List<String> all = new ArrayList<>(wishes);

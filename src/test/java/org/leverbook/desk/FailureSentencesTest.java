@@ -43,20 +43,28 @@ class FailureSentencesTest {
     assertThat(typed.answer("sweep(\"bar\", List.of(\"a\"), x -> " + position + ")"))
         .contains("The lambda failed here: " + sentence)
         .doesNotContain("Exception");
-    assertThat(typed.answer("claim(\"c\").that(p -> " + code + " > 0).over(List.of(lifter), w -> pull.start())"))
+    assertThat(
+            typed.answer(
+                "claim(\"c\").that(p -> "
+                    + code
+                    + " > 0).over(List.of(lifter), w -> pull.start())"))
         .contains("The test failed: " + sentence + "\n")
         .doesNotContain("Exception");
-    assertThat(typed.answer("claim(\"c\").that(p -> true).over(List.of(lifter), w -> " + position + ")"))
+    assertThat(
+            typed.answer(
+                "claim(\"c\").that(p -> true).over(List.of(lifter), w -> " + position + ")"))
         .contains("A lambda failed: " + sentence + "\n")
         .doesNotContain("Exception");
   }
 
   @Test
   void why_it_came_follows_in_the_same_line_of_the_row() {
-    String failing = "new IllegalStateException(\"the film ends\", new RuntimeException(\"no light\"))";
+    String failing =
+        "new IllegalStateException(\"the film ends\", new RuntimeException(\"no light\"))";
     typed.works("int ends() { throw " + failing + "; }");
     assertThat(typed.fails("ends()"))
-        .isEqualTo("Illegal state exception: the film ends\nbecause of runtime exception: no light");
+        .isEqualTo(
+            "Illegal state exception: the film ends\nbecause of runtime exception: no light");
     assertThat(
             typed.answer("sweep(\"bar\", List.of(\"a\"), x -> ends() > 0 ? pull.start() : null)"))
         .contains(

@@ -152,7 +152,8 @@ class SweepPlotTest {
     SvgReader svg = SvgReader.of(byBar.plot(JointId.HIP, JointId.KNEE).svgDocument());
     assertThat(svg.words())
         .contains("Moment by bar", "60 kg", "140 kg", Caution.TEXT)
-        .contains("No position at bar 140 kg: The lambda failed here: Illegal state exception: the");
+        .contains(
+            "No position at bar 140 kg: The lambda failed here: Illegal state exception: the");
     assertThatThrownBy(() -> Plots.chart(byBar, JointId.HIP))
         .isInstanceOf(Refused.class)
         .hasMessageContaining("Plots.bars(sweep)");

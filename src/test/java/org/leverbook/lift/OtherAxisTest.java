@@ -27,9 +27,7 @@ class OtherAxisTest {
   @Test
   void a_raise_to_the_side_tells_the_shoulders_abduction() {
     Position raised =
-        LateralRaise.of(LIFTER)
-            .holding(HandWeights.pair("dumbbell", Units.kg(8)))
-            .finish();
+        LateralRaise.of(LIFTER).holding(HandWeights.pair("dumbbell", Units.kg(8))).finish();
     assertThat(raised.moment(JointId.SHOULDER).text())
         .isEqualTo(
             "right shoulder: 10 N·m, tends to extend it, opposed by the shoulder flexors; more about"

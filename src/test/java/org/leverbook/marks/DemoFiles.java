@@ -40,7 +40,9 @@ final class DemoFiles {
   /** A squat over time, its places off by a millimetre. */
   static Filmed squat() {
     return new Filmed(
-        BackSquat.of(LIFTER).holding(Barbell.of(Units.kg(60))).moving(Tempo.smooth(Units.seconds(1.6))),
+        BackSquat.of(LIFTER)
+            .holding(Barbell.of(Units.kg(60)))
+            .moving(Tempo.smooth(Units.seconds(1.6))),
         false,
         10,
         0.001);

@@ -32,7 +32,8 @@ class DemoFilesTest {
   void the_marks_of_the_pull_lie_on_its_joints_wherever_it_is_used() throws IOException {
     Rendered still = still("deadlift-still.png", DemoFiles.pull());
     assertThat(Files.readString(Path.of("README.md"))).contains(DemoFiles.marks(still));
-    assertThat(Files.readString(Path.of("notebooks", "photo.jsh"))).contains(DemoFiles.marks(still));
+    assertThat(Files.readString(Path.of("notebooks", "photo.jsh")))
+        .contains(DemoFiles.marks(still));
     assertThat(lesson()).contains(DemoFiles.marks(still));
   }
 
@@ -42,7 +43,8 @@ class DemoFilesTest {
     // The hand's place is what the lesson varies.
     String hand = ".mark(\"hand\", ";
     String marks = DemoFiles.marks(still);
-    String place = marks.substring(marks.indexOf(hand) + hand.length(), marks.lastIndexOf(").mark"));
+    String place =
+        marks.substring(marks.indexOf(hand) + hand.length(), marks.lastIndexOf(").mark"));
     assertThat(lesson())
         .contains(marks.replace(place, "handX, handY"))
         .contains("fitted(still(" + place + ", 426), lifter)");

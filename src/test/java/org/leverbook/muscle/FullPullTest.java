@@ -61,7 +61,10 @@ class FullPullTest {
             + " give all they have, and it is not enough.";
     assertThat(told(heavy.muscles())).containsExactly(all);
     assertThat(told(heavy.heldBy())).containsExactly(all);
-    assertThat(told(heavy.opposing(JointId.HIP))).containsExactly(all);
+    assertThat(told(heavy.opposing(JointId.HIP)))
+        .containsExactly(
+            "At full pull, wholly or in part: glutes, hamstrings. They give all they have, and it is"
+                + " not enough.");
     assertThat(told(heavy.discs()))
         .containsExactly(
             "At full pull, wholly or in part: spinal erectors, low back (side). Muscles do not hold"
@@ -76,8 +79,7 @@ class FullPullTest {
 
   @Test
   void side_by_side_it_is_told_of_which_position() {
-    Sheet discs =
-        Vocabulary.compare(pull(60), pull(260)).called("light", "heavy").compression();
+    Sheet discs = Vocabulary.compare(pull(60), pull(260)).called("light", "heavy").compression();
     assertThat(told(discs))
         .containsExactly(
             "heavy: At full pull, wholly or in part: spinal erectors, low back (side). Muscles do not"

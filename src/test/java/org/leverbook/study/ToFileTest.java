@@ -132,7 +132,8 @@ class ToFileTest {
               throw new IllegalArgumentException("no, \"never\"");
             });
     assertThat(Files.readAllLines(folder.resolve("odd.csv")).get(2))
-        .isEqualTo("2,,,,\"The lambda failed here: Illegal argument exception: no, \"\"never\"\"\",");
+        .isEqualTo(
+            "2,,,,\"The lambda failed here: Illegal argument exception: no, \"\"never\"\"\",");
     assertThatThrownBy(() -> ToFile.named("odd.txt"))
         .isInstanceOf(Refused.class)
         .hasMessage("A table is saved as .csv, not as \"odd.txt\".");
