@@ -63,8 +63,8 @@ class FullPullTest {
     assertThat(told(heavy.heldBy())).containsExactly(all);
     assertThat(told(heavy.opposing(JointId.HIP)))
         .containsExactly(
-            "At full pull, wholly or in part: glutes, hamstrings. They give all they have, and it is"
-                + " not enough.");
+            "At full pull, wholly or in part: glutes, hamstrings, adductors, adductors (act as"
+                + " hamstring). They give all they have, and it is not enough.");
     assertThat(told(heavy.discs()))
         .containsExactly(
             "At full pull, wholly or in part: spinal erectors, low back (side). Muscles do not hold"
