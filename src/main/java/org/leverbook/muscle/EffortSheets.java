@@ -147,7 +147,7 @@ final class EffortSheets {
     if (held.lacks()) {
       notes.add(held.sentence() + ".");
     }
-    notes.addAll(FullPull.note(effort));
+    notes.addAll(FullPull.note(effort, held.joint()));
     notes.add(
         "The arm counts the part of the pull that crosses the joint. What a muscle does elsewhere"
             + " another has to undo where it is not wanted.");

@@ -3,7 +3,9 @@ package org.leverbook.muscle;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.leverbook.body.Joint;
 import org.leverbook.body.JointId;
 
 /** Says where muscles are asked for all they have, and what that means for numbers made of it. */
@@ -18,21 +20,33 @@ final class FullPull {
 
   /** Of all muscles, for a table that tells beside it what stays uncovered. */
   static List<String> note(Effort effort) {
-    String full = full(effort, i -> true);
+    return note(effort, i -> true, held -> true);
+  }
+
+  /** Of the muscles over one joint. */
+  static List<String> note(Effort effort, Joint joint) {
+    Predicate<Held> here = held -> held.joint().fullName().equals(joint.fullName());
+    return note(effort, i -> crosses(effort, i, here), here);
+  }
+
+  private static List<String> note(Effort effort, IntPredicate which, Predicate<Held> here) {
+    String full = full(effort, which);
     if (full.isEmpty()) {
       return List.of();
     }
-    boolean enough = effort.uncovered().stream().allMatch(held -> !held.notKnown().isEmpty());
+    boolean enough =
+        effort.uncovered().stream().filter(here).allMatch(held -> !held.notKnown().isEmpty());
     return List.of(full + (enough ? just() : " They give all they have, and it is not enough."));
   }
 
   /** Of the muscles over some joints, for a table of what presses in these. */
   static List<String> pressing(Effort effort, List<JointId> joints) {
     List<String> names = joints.stream().map(JointId::word).toList();
-    String full = full(effort, i -> crosses(effort, i, names));
+    Predicate<Held> here = held -> names.contains(held.joint().name());
+    String full = full(effort, i -> crosses(effort, i, here));
     List<Held> lacking =
         effort.uncovered().stream()
-            .filter(held -> held.notKnown().isEmpty() && names.contains(held.joint().name()))
+            .filter(here.and(held -> held.notKnown().isEmpty()))
             .sorted(Comparator.comparingDouble(held -> -Math.abs(held.uncovered())))
             .toList();
     if (lacking.isEmpty()) {
@@ -50,12 +64,9 @@ final class FullPull {
         + " it is not held.";
   }
 
-  private static boolean crosses(Effort effort, int strand, List<String> joints) {
+  private static boolean crosses(Effort effort, int strand, Predicate<Held> joints) {
     return IntStream.range(0, effort.held().size())
-        .anyMatch(
-            row ->
-                effort.arm(row, strand) != 0
-                    && joints.contains(effort.held().get(row).joint().name()));
+        .anyMatch(row -> effort.arm(row, strand) != 0 && joints.test(effort.held().get(row)));
   }
 
   /** The trade groups of the muscles at full pull, those that give the most force first. */

@@ -61,7 +61,10 @@ class FullPullTest {
             + " give all they have, and it is not enough.";
     assertThat(told(heavy.muscles())).containsExactly(all);
     assertThat(told(heavy.heldBy())).containsExactly(all);
-    assertThat(told(heavy.opposing(JointId.HIP))).containsExactly(all);
+    assertThat(told(heavy.opposing(JointId.HIP)))
+        .containsExactly(
+            "At full pull, wholly or in part: glutes, hamstrings, adductors, adductors (act as"
+                + " hamstring). They give all they have, and it is not enough.");
     assertThat(told(heavy.discs()))
         .containsExactly(
             "At full pull, wholly or in part: spinal erectors, low back (side). Muscles do not hold"
