@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.leverbook.body.Side;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -68,7 +69,7 @@ final class TrackTable {
     } catch (InvalidPathException e) {
       throw new Refused("\"" + file + "\" cannot be a file name here: " + e.getReason() + ".", e);
     } catch (IOException e) {
-      throw new Refused("The table \"" + file + "\" could not be read: " + e + ".", e);
+      throw new Refused("The table \"" + file + "\" could not be read: " + ReadTrouble.of(e) + ".", e);
     }
   }
 

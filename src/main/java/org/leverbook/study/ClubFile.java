@@ -1,6 +1,7 @@
 package org.leverbook.study;
 
 import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.RuntimeJsonMappingException;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -14,6 +15,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -65,7 +67,7 @@ record ClubFile(String name, char separator, List<String> header, List<Line> lin
     } catch (InvalidPathException e) {
       throw new Refused("\"" + file + "\" cannot be a file name here: " + e.getReason() + ".", e);
     } catch (IOException e) {
-      throw new Refused("The list \"" + file + "\" could not be read: " + e + ".", e);
+      throw new Refused("The list \"" + file + "\" could not be read: " + ReadTrouble.of(e) + ".", e);
     }
   }
 
@@ -132,7 +134,7 @@ record ClubFile(String name, char separator, List<String> header, List<Line> lin
     }
     try (var values = reader.<List<String>>readValues(line)) {
       return values.next().stream().map(String::strip).toList();
-    } catch (IOException e) {
+    } catch (IOException | RuntimeJsonMappingException e) {
       return List.of();
     }
   }

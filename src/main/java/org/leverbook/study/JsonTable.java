@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.display.ColumnUnits;
 import org.leverbook.display.FileCells;
 import org.leverbook.display.TableFile;
@@ -52,7 +53,7 @@ final class JsonTable {
               + " breaks off or is no JSON at line "
               + e.getLocation().getLineNr()
               + ": "
-              + e.getOriginalMessage()
+              + ReadTrouble.json(e)
               + ".",
           e);
     }
