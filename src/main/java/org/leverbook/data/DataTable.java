@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.leverbook.quantity.Refused;
@@ -128,14 +129,15 @@ public record DataTable(
   private static List<String> cells(String name, int line, String raw) {
     try (var values = CSV.readerForListOf(String.class).<List<String>>readValues(raw)) {
       return values.next().stream().map(String::strip).toList();
-    } catch (IOException | RuntimeJsonMappingException e) {
+    } catch (IOException | RuntimeJsonMappingException | NoSuchElementException e) {
       String seen = raw.length() <= SHOWN ? raw : raw.substring(0, SHOWN) + "…";
       throw new Refused(
           name
               + ", line "
               + line
-              + ": not a CSV line, as a quote is not closed or stands in the middle of a cell: "
-              + seen,
+              + ": not a CSV line, as a quote is not closed or stands in the middle of a cell: \""
+              + seen
+              + "\".",
           e);
     }
   }

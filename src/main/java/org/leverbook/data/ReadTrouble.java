@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 public final class ReadTrouble {
 
   private static final Pattern SIGN =
-      Pattern.compile("Unexpected character \\('(.+?)' \\(code (\\d+)\\)\\)", Pattern.DOTALL);
+      Pattern.compile("Unexpected character \\('(.+?)' \\(code (\\d+)", Pattern.DOTALL);
   private static final Pattern CONTROL = Pattern.compile("Illegal .*character .*code (\\d+)");
   private static final Pattern WORD =
       Pattern.compile("(?:Unrecognized|Non-standard) token '(.*?)'", Pattern.DOTALL);
