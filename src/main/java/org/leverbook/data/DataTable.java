@@ -1,5 +1,6 @@
 package org.leverbook.data;
 
+import com.fasterxml.jackson.databind.RuntimeJsonMappingException;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import java.io.IOException;
@@ -7,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.leverbook.quantity.Refused;
@@ -21,6 +23,9 @@ import org.leverbook.quantity.Refused;
  */
 public record DataTable(
     String name, List<String> sources, List<String> columns, List<DataRow> rows) {
+
+  /** As much of a bad line as a message shows. */
+  private static final int SHOWN = 200;
 
   private static final CsvMapper CSV =
       CsvMapper.builder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
@@ -124,8 +129,16 @@ public record DataTable(
   private static List<String> cells(String name, int line, String raw) {
     try (var values = CSV.readerForListOf(String.class).<List<String>>readValues(raw)) {
       return values.next().stream().map(String::strip).toList();
-    } catch (IOException e) {
-      throw new Refused(name + ", line " + line + ": not a CSV line: " + raw, e);
+    } catch (IOException | RuntimeJsonMappingException | NoSuchElementException e) {
+      String seen = raw.length() <= SHOWN ? raw : raw.substring(0, SHOWN) + "…";
+      throw new Refused(
+          name
+              + ", line "
+              + line
+              + ": not a CSV line, as a quote is not closed or stands in the middle of a cell: \""
+              + seen
+              + "\".",
+          e);
     }
   }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.leverbook.body.Side;
 import org.leverbook.data.DataRow;
 import org.leverbook.data.DataTable;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.display.InputFile;
 import org.leverbook.quantity.Refused;
 
@@ -58,7 +59,8 @@ final class TrackTable {
       Path path = InputFile.find("table", file);
       return DataTable.parse(file, Files.readString(path, StandardCharsets.UTF_8));
     } catch (IOException e) {
-      throw new Refused("The table \"" + file + "\" could not be read: " + e + ".", e);
+      throw new Refused(
+          "The table \"" + file + "\" could not be read: " + ReadTrouble.of(e) + ".", e);
     }
   }
 

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.quantity.Refused;
 
 /** From the text of a file to a notebook, or to a sentence that says why not. */
@@ -87,8 +88,8 @@ final class NotebookReader {
       JsonLocation at = e.getLocation();
       String place =
           at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
-      String why = e.getOriginalMessage().lines().findFirst().orElse("").replaceFirst("\\.$", "");
-      throw new Refused(name + " is no notebook: its JSON breaks" + place + " (" + why + ").", e);
+      throw new Refused(
+          name + " is no notebook: its JSON breaks" + place + " (" + ReadTrouble.json(e) + ").", e);
     }
   }
 

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.quantity.Refused;
 
 /** Text files from disk, in UTF-8. */
@@ -45,7 +46,7 @@ public final class TextFile {
       }
       return decoded(path.toString(), Files.readAllBytes(path));
     } catch (IOException e) {
-      throw new Refused(path + " cannot be read: " + e + ".", e);
+      throw new Refused(path + " cannot be read: " + ReadTrouble.of(e) + ".", e);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.leverbook.study;
 
 import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.RuntimeJsonMappingException;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.display.InputFile;
 import org.leverbook.quantity.Refused;
 
@@ -55,7 +57,8 @@ record ClubFile(String name, char separator, List<String> header, List<Line> lin
       Path path = InputFile.find("list", file);
       return parse(file, decoded(Files.readAllBytes(path)));
     } catch (IOException e) {
-      throw new Refused("The list \"" + file + "\" could not be read: " + e + ".", e);
+      throw new Refused(
+          "The list \"" + file + "\" could not be read: " + ReadTrouble.of(e) + ".", e);
     }
   }
 
@@ -122,7 +125,7 @@ record ClubFile(String name, char separator, List<String> header, List<Line> lin
     }
     try (var values = reader.<List<String>>readValues(line)) {
       return values.next().stream().map(String::strip).toList();
-    } catch (IOException e) {
+    } catch (IOException | RuntimeJsonMappingException e) {
       return List.of();
     }
   }

@@ -118,7 +118,11 @@ final class CsvColumn {
     if (!FileCells.readsAsNumber(plain)) {
       throw new Refused(at(row) + shown(text) + " is no number" + hint(text));
     }
-    return Double.parseDouble(plain);
+    double value = Double.parseDouble(plain);
+    if (!Double.isFinite(value)) {
+      throw new Refused(at(row) + shown(text) + " is too large for a number.");
+    }
+    return value;
   }
 
   private String hint(String text) {

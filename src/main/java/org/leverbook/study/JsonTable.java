@@ -10,9 +10,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.display.ColumnUnits;
 import org.leverbook.display.FileCells;
 import org.leverbook.display.TableFile;
@@ -52,14 +56,32 @@ final class JsonTable {
               + " breaks off or is no JSON at line "
               + e.getLocation().getLineNr()
               + ": "
-              + e.getOriginalMessage()
+              + ReadTrouble.json(e)
               + ".",
           e);
     }
     Table table = Table.create(name);
     boolean ours = columns.containsKey(TableFile.NOTE);
+    needDifferent(columns.keySet());
     columns.forEach((heading, cells) -> add(table, heading, cells, ours));
     return table;
+  }
+
+  /** A table knows no difference between large and small letters. */
+  private void needDifferent(Set<String> headings) {
+    Map<String, String> seen = new HashMap<>();
+    for (String heading : headings) {
+      String other = seen.put(heading.strip().toLowerCase(Locale.ROOT), heading);
+      if (other != null) {
+        throw new Refused(
+            file
+                + ": the columns \""
+                + other
+                + "\" and \""
+                + heading
+                + "\" differ in nothing but blanks or capitals. Give each its own name.");
+      }
+    }
   }
 
   private void row(JsonParser json) throws IOException {

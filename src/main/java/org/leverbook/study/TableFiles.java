@@ -6,6 +6,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.leverbook.data.ReadTrouble;
 import org.leverbook.display.Caution;
 import org.leverbook.display.InputFile;
 import org.leverbook.display.OutputFolder;
@@ -59,14 +60,15 @@ public final class TableFiles {
   }
 
   private static Refused unread(String file, Exception e) {
-    Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
+    Exception cause = e instanceof UncheckedIOException ? ((UncheckedIOException) e).getCause() : e;
     return cause instanceof CharacterCodingException
         ? new Refused(
             file
                 + " is not in UTF-8: save it again as \"CSV UTF-8\", so that N·m and ° stay what they"
                 + " are.",
             e)
-        : new Refused("The table \"" + file + "\" could not be read: " + cause + ".", e);
+        : new Refused(
+            "The table \"" + file + "\" could not be read: " + ReadTrouble.of(cause) + ".", e);
   }
 
   private static Path found(String file) {

@@ -189,7 +189,10 @@ class TypedAbuseTest {
       Problem problem = evaluation.problem().get();
       String complaint = Judge.sentence(problem.message(), true);
       // What a user's own text says is told as it is.
-      if (!complaint.isEmpty() && !text.contains("Exception")) {
+      boolean quoted =
+          text.contains("Exception")
+              || complaint.startsWith("null") && text.matches("(?s).*(?:null|nil|\u0000).*");
+      if (!complaint.isEmpty() && !quoted) {
         complaints.add(problem.kind() + ": " + complaint);
       }
     }

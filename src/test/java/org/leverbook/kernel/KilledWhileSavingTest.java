@@ -94,7 +94,7 @@ class KilledWhileSavingTest {
     for (String name : List.of("table.csv", "table.json")) {
       Table table = Vocabulary.table(folder.resolve(name).toString());
       assertThat(table.rowCount()).isEqualTo(Saver.LINES);
-      assertThat(table.intColumn("kept").unique().size()).isEqualTo(1);
+      assertThat(table.column("kept").unique().size()).isEqualTo(1);
     }
     assertHistories(saved);
   }

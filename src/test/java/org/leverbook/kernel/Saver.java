@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
 import org.jline.reader.LineReader;
@@ -42,11 +43,13 @@ final class Saver {
             .variable(LineReader.HISTORY_FILE, folder.resolve("history"))
             .history(new DefaultHistory())
             .build();
+    reader.getHistory().attach(reader);
     int begin = Integer.parseInt(arguments[1]);
     for (int n = begin; true; n++) {
       save(folder, n);
       kernel.add(new HistoryFile.Entry(kernel.session(), n, ("kept " + n + " ").repeat(500), ""));
-      reader.getHistory().add("kept " + ("" + n + " ").repeat(50));
+      // As the shell does: each input is written when it is done.
+      reader.getHistory().add(Instant.now(), "kept " + (n + " ").repeat(50));
       Path copy = folder.resolve(".long");
       Files.copy(folder.resolve("long-source"), copy, StandardCopyOption.REPLACE_EXISTING);
       Files.move(copy, folder.resolve("long-history"), StandardCopyOption.ATOMIC_MOVE);

@@ -193,7 +193,19 @@ class KeysAbuseTest {
     String question = "kept + " + (round + 1);
     String answer = "\n" + (4100 + round + 1) + "\nlever>";
     screen.type("\u000c");
-    screen.await("a fresh prompt", () -> screen.seen().endsWith("lever>"));
+    try {
+      screen.await("a fresh prompt", () -> screen.seen().endsWith("lever>"));
+    } catch (AssertionError e) {
+      Thread.getAllStackTraces()
+          .forEach(
+              (thread, frames) -> {
+                System.out.println("DUMP " + thread);
+                for (StackTraceElement frame : frames) {
+                  System.out.println("DUMP    " + frame);
+                }
+              });
+      throw e;
+    }
     screen.type(question + "\r");
     screen.await(question + " answered", () -> screen.seen().contains(answer));
     if (screen.seen().contains("Exception") || screen.seen().contains("\tat ")) {
