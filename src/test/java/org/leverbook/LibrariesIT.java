@@ -21,7 +21,8 @@ class LibrariesIT {
   private static final Path LIST = Path.of("src", "dist", "LIBRARIES.md");
 
   /** A row: name, version, licence, what for. */
-  private static final Pattern ROW = Pattern.compile("\\| (\\S+) \\| (\\d\\S*) \\| (\\S+) \\| .+ \\|");
+  private static final Pattern ROW =
+      Pattern.compile("\\| (\\S+) \\| (\\d\\S*) \\| (\\S+) \\| .+ \\|");
 
   private static final Set<String> KNOWN =
       Set.of("Apache-2.0", "MIT", "BSD-2-Clause", "BSD-3-Clause", "MPL-2.0", "Unicode/ICU");
@@ -79,6 +80,7 @@ class LibrariesIT {
     rows().forEach(row -> listed.add(row.get(0)));
     assertThat(libraries).isEqualTo(listed);
     assertThat(texts)
-        .contains("LICENSE", "LIBRARIES.md", "README.md", "licences/BSD.txt", "licences/MPL-2.0.txt");
+        .contains(
+            "LICENSE", "LIBRARIES.md", "README.md", "licences/BSD.txt", "licences/MPL-2.0.txt");
   }
 }
