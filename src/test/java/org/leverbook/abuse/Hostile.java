@@ -71,65 +71,6 @@ final class Hostile {
     0, 1, 2, 3, 5, 9, -1, -7, 100, 10_000, 1_000_000, Integer.MAX_VALUE, Integer.MIN_VALUE
   };
 
-  private static final List<String> TEXTS =
-      List.of(
-          "",
-          " ",
-          "\n",
-          "\t",
-          "hip height",
-          "bar mass",
-          "HIP",
-          "hinge",
-          "backSquat",
-          "moment",
-          "club.csv",
-          "table.json",
-          "picture.png",
-          "picture.svg",
-          "page.html",
-          "page.md",
-          "lesson.jsh",
-          "no such thing",
-          "a,b",
-          "\"",
-          "\"a\"\"b",
-          "../up.csv",
-          "/",
-          ".",
-          "..",
-          "con.csv",
-          "\u0000",
-          "a\u0000b.csv",
-          "é ü ß",
-          "膝",
-          "🏋",
-          "\ud800",
-          "<b>&amp;</b>",
-          "<script>",
-          "%s %n %d",
-          "${x}",
-          "{0}",
-          "\\",
-          "(",
-          "[",
-          "*",
-          "(?<a",
-          "a:b|c?d*",
-          "x".repeat(300),
-          "lang ".repeat(4000),
-          "1e309",
-          "-1",
-          "12.5",
-          "lifter A",
-          "quadriceps",
-          "floor",
-          "N·m",
-          "cm",
-          "%",
-          "x.csv.tmp",
-          "a/b/c.csv");
-
   private static final Unit<?>[] UNITS = {
     Units.KG,
     Units.LB,
@@ -207,7 +148,7 @@ final class Hostile {
     }
     if (raw == String.class) {
       return hostile || random.nextInt(3) == 0
-          ? TEXTS.get(random.nextInt(TEXTS.size()))
+          ? OddTexts.ALL.get(random.nextInt(OddTexts.ALL.size()))
           : pool.text();
     }
     if (raw == Path.class) {
@@ -246,7 +187,7 @@ final class Hostile {
     if (raw == Map.class) {
       Map<Object, Object> map = new LinkedHashMap<>();
       for (Object key : list(type, hostile, depth)) {
-        map.put(key, TEXTS.get(random.nextInt(TEXTS.size())));
+        map.put(key, OddTexts.ALL.get(random.nextInt(OddTexts.ALL.size())));
       }
       return map;
     }
