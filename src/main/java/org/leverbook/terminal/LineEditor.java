@@ -205,6 +205,13 @@ final class LineEditor extends LineReaderImpl {
     return true;
   }
 
+  /** Ctrl-X Ctrl-E would open an editor that no one here explains, and that hides what was typed. */
+  @Override
+  protected boolean editAndExecute() {
+    beep();
+    return true;
+  }
+
   /** A list that is longer than the window is cut, and says so; a second Tab goes through all. */
   @Override
   protected boolean doList(

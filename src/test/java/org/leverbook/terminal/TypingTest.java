@@ -63,6 +63,13 @@ class TypingTest {
   }
 
   @Test
+  void no_keys_open_an_editor_that_hides_what_was_typed() {
+    screen.type("40 + 2\u0018\u0005 + 1\r");
+
+    screen.await("\n43\nlever>");
+  }
+
+  @Test
   void words_texts_numbers_and_comments_have_colours_of_their_own() {
     screen.type("var x = hinge(lifter).at(12) + \"a text\" // why");
     screen.await("why");
