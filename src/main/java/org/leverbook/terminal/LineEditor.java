@@ -205,7 +205,9 @@ final class LineEditor extends LineReaderImpl {
     return true;
   }
 
-  /** Ctrl-X Ctrl-E would open an editor that no one here explains, and that hides what was typed. */
+  /**
+   * Ctrl-X Ctrl-E would open an editor that no one here explains, and that hides what was typed.
+   */
   @Override
   protected boolean editAndExecute() {
     beep();
