@@ -46,6 +46,7 @@ public record HandWeights(String kind, double right, double left, boolean shared
    * @throws Refused if the mass is missing or outside
    */
   public static HandWeights inBothHands(String kind, Quantity<Mass> mass) {
+    Ask.present("kind of weight", kind, "\"dumbbell\"");
     double half = Ask.mass(kind + "'s mass", mass, 0, HEAVIEST) / 2;
     return new HandWeights(kind, half, half, true);
   }

@@ -137,6 +137,14 @@ public final class Verdict implements Shown {
    * @return a row for each group that any of them works; differences are to the first
    */
   public static Sheet sideBySide(List<String> names, List<Verdict> verdicts) {
+    if (verdicts.isEmpty() || names.size() != verdicts.size()) {
+      throw new Refused(
+          "Side by side need one name for each verdict, and one verdict at least: got "
+              + names.size()
+              + " names and "
+              + verdicts.size()
+              + " verdicts.");
+    }
     return VerdictSheets.many(names, verdicts).about(verdicts.toArray());
   }
 
