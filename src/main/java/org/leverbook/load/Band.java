@@ -35,7 +35,7 @@ public record Band(Vector3D anchor, double restLength, Stretch curve, Grasps gra
    * @throws Refused if it is below zero, or no pull is told
    */
   public Band {
-    Ask.present("band's pull", curve, "x -> 300 * x");
+    Ask.present("band's pull", curve, "Stretch.linear(300)");
     if (!(restLength >= 0) || Double.isInfinite(restLength)) {
       throw new Refused(
           "The band's unstretched length is " + restLength + " m, but must be zero or more.");
