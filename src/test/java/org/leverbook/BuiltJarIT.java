@@ -87,7 +87,7 @@ class BuiltJarIT {
     assertThat(ended.complaints()).isEmpty();
     assertThat(ended.code()).isZero();
     List<String> lines = Files.readAllLines(made.resolve("claims.csv"));
-    assertThat(lines.get(0)).startsWith("claim,cases,tested,holds (%),seconds (s),splitting input");
+    assertThat(lines.get(0)).startsWith("claim,cases,tested,holds (%),splitting input");
     assertThat(lines).hasSize(14);
     try (var files = Files.list(made)) {
       List<String> pictures =
