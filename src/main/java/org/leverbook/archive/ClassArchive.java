@@ -87,6 +87,8 @@ public record ClassArchive(Path file) {
     if (Runtime.getRuntime().availableProcessors() <= FEW_CORES) {
       options.add("-XX:+UseSerialGC");
     }
+    // Else what Java throws in code that runs often says nothing of what was wrong.
+    options.add("-XX:-OmitStackTraceInFastThrow");
     return options;
   }
 

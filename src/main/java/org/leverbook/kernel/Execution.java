@@ -78,16 +78,20 @@ final class Execution {
     }
     String code = Json.text(asked, "code");
     boolean silent = Json.flag(asked, "silent", false);
-    if (!silent && Json.flag(asked, "store_history", true)) {
+    boolean kept = !silent && Json.flag(asked, "store_history", true);
+    if (kept) {
       count++;
-      history.add(count, code);
     }
     Cell cell = new Cell(request, count, publisher);
-    cell.tell("execute_input", Json.object().put("code", code).put("execution_count", count));
+    // Before anyone hears of the cell: whoever stops it then must find it.
     current = cell;
-    input.forget();
-    stand.turnTo(cell);
     try {
+      if (kept) {
+        history.add(count, code);
+      }
+      cell.tell("execute_input", Json.object().put("code", code).put("execution_count", count));
+      input.forget();
+      stand.turnTo(cell);
       return answer(cell, code);
     } finally {
       current = null;
