@@ -1,7 +1,6 @@
 package org.leverbook;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -129,7 +128,7 @@ final class KernelCommand implements Callable<Integer> {
       System.err.println("preparing quick starts, some ten seconds ...");
       ClassArchive archive = ClassArchive.in(folder.path());
       try {
-        folder.dropArchives();
+        ClassArchive.drop(folder.path());
         if (ArchiveMaker.make(installed.get(), archive, "kernel")) {
           folder.write(startCommand(archive.use()));
         }
@@ -244,19 +243,12 @@ final class KernelCommand implements Callable<Integer> {
 
   /** What starts a kernel like this program, but for the path of the connection file. */
   private static List<String> startCommand(List<String> options) {
-    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-    Path own;
-    try {
-      own =
-          Path.of(KernelCommand.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-    } catch (java.net.URISyntaxException e) {
-      throw new IllegalStateException(e);
-    }
     List<String> command = new ArrayList<>();
-    command.add(java.toString());
+    command.add(Installed.javaCommand().toString());
     command.addAll(options);
-    if (Files.isRegularFile(own)) {
-      command.addAll(List.of("-jar", own.toString()));
+    Optional<Installed> installed = Installed.here();
+    if (installed.isPresent()) {
+      command.addAll(List.of("-jar", installed.get().jar().toString()));
     } else {
       String path = System.getProperty("java.class.path");
       command.addAll(List.of("-cp", path, Main.class.getName()));

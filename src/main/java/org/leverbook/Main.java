@@ -2,8 +2,10 @@ package org.leverbook;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -36,8 +38,7 @@ public final class Main implements Callable<Integer> {
     System.setProperty("java.awt.headless", "true");
     speakTheTerminalsEncoding();
     if (arguments.length == 2 && arguments[0].equals("practise")) {
-      practise(arguments[1]);
-      System.exit(0);
+      System.exit(practise(arguments[1]));
     }
     // The shell needs no command line parser, whose start would delay the first prompt.
     int code = arguments.length == 0 ? Shell.run() : command(arguments);
@@ -54,12 +55,34 @@ public final class Main implements Callable<Integer> {
         : commandLine().execute(arguments);
   }
 
-  private static void practise(String door) {
-    if (door.equals("kernel")) {
-      KernelPractice.run();
-    } else {
-      Practice.run();
+  /** Plays a session in a folder of its own, so that the user's history knows nothing of it. */
+  private static int practise(String door) {
+    try {
+      Path folder = Files.createTempDirectory("leverbook-practice");
+      System.setProperty("leverbook.home", folder.toString());
+      try {
+        if (door.equals("kernel")) {
+          KernelPractice.run(folder);
+        } else {
+          Practice.run();
+        }
+      } finally {
+        delete(folder);
+      }
+      return 0;
+    } catch (IOException e) {
+      // No archive then: the next start is a plain one.
+      return 1;
     }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    try (var files = Files.list(folder)) {
+      for (Path each : files.toList()) {
+        Files.deleteIfExists(each);
+      }
+    }
+    Files.deleteIfExists(folder);
   }
 
   private static CommandLine commandLine() {

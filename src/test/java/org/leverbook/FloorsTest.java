@@ -37,10 +37,10 @@ class FloorsTest {
           "language",
           "session",
           "desk",
+          "archive",
           "script",
           "terminal",
-          "kernel",
-          "archive");
+          "kernel");
 
   private static final String ROOT = "org.leverbook.";
 

@@ -90,8 +90,7 @@ public final class ArchiveMaker {
       List<String> command = new ArrayList<>();
       command.add(installed.java().toString());
       command.addAll(archive.make(draft));
-      String direct = "-D" + ClassArchive.DIRECT + "=true";
-      command.addAll(List.of(direct, "-jar", installed.jar().toString(), "practise", door));
+      command.addAll(List.of("-jar", installed.jar().toString(), "practise", door));
       Process practice = silent(command.toArray(String[]::new)).start();
       boolean ended = practice.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS);
       made = ended && practice.exitValue() == 0 && Files.isRegularFile(draft);

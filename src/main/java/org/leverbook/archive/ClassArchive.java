@@ -1,5 +1,7 @@
 package org.leverbook.archive;
 
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,8 +21,13 @@ public record ClassArchive(Path file) {
   /** With more of them, several threads that clear memory are worth their start. */
   private static final int FEW_CORES = 4;
 
+  private static final String NAME = "classes";
+
   /** Set in the process that reads or writes an archive, and by who wants none. */
   public static final String DIRECT = "leverbook.direct";
+
+  /** Nothing told of archives, and no further process. */
+  private static final List<String> QUIET = List.of("-Xlog:disable", "-D" + DIRECT + "=true");
 
   /**
    * The shell's archive, in the folder for what can be made again.
@@ -50,7 +57,21 @@ public record ClassArchive(Path file) {
    * @return the archive, whether it is there or not
    */
   public static ClassArchive in(Path folder) {
-    return new ClassArchive(folder.resolve("classes" + ending()));
+    return new ClassArchive(folder.resolve(NAME + ending()));
+  }
+
+  /**
+   * Removes the archives that lie in a folder, and what was left of making them.
+   *
+   * @param folder the folder of {@link #in}
+   * @throws IOException if the disk says no
+   */
+  public static void drop(Path folder) throws IOException {
+    try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, NAME + ".{aot,jsa}*")) {
+      for (Path each : found) {
+        Files.delete(each);
+      }
+    }
   }
 
   private static String ending() {
@@ -104,17 +125,16 @@ public record ClassArchive(Path file) {
             linked()
                 ? List.of("-XX:AOTCache=" + file, "-XX:AOTMode=auto")
                 : List.of("-XX:SharedArchiveFile=" + file, "-Xshare:auto"));
-    options.add("-Xlog:disable");
     options.addAll(haste());
-    options.add("-D" + DIRECT + "=true");
+    options.addAll(QUIET);
     return options;
   }
 
   /** The options of a Java that writes it when it ends. */
   List<String> make(Path draft) {
-    return linked()
-        ? List.of("-XX:AOTCacheOutput=" + draft, "-Xlog:disable")
-        : List.of("-XX:ArchiveClassesAtExit=" + draft, "-Xlog:disable");
+    List<String> options = new ArrayList<>(QUIET);
+    options.add((linked() ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=") + draft);
+    return options;
   }
 
   private static boolean linked() {

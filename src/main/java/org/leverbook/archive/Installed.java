@@ -29,14 +29,23 @@ public record Installed(Path jar, Path java, List<String> options) {
     try {
       CodeSource source = Installed.class.getProtectionDomain().getCodeSource();
       Path jar = Path.of(source.getLocation().toURI());
-      Path home = Path.of(System.getProperty("java.home"), "bin");
-      Path java = home.resolve(Files.exists(home.resolve("java.exe")) ? "java.exe" : "java");
+      Path java = javaCommand();
       return Files.isRegularFile(jar) && Files.isExecutable(java)
           ? Optional.of(new Installed(jar, java, given()))
           : Optional.empty();
     } catch (URISyntaxException | RuntimeException e) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * What starts this Java.
+   *
+   * @return the command's file
+   */
+  public static Path javaCommand() {
+    Path folder = Path.of(System.getProperty("java.home"), "bin");
+    return folder.resolve(Files.exists(folder.resolve("java.exe")) ? "java.exe" : "java");
   }
 
   /** The shortest ways first: Java's own take 20 and 50 ms, which every start would wait. */

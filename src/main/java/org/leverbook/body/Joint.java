@@ -3,6 +3,8 @@ package org.leverbook.body;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.quantity.Ask;
+import org.leverbook.quantity.Refused;
 
 /**
  * What holds a segment to its parent.
@@ -16,8 +18,19 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 public record Joint(
     String name, Side side, String muscles, Vector3D centre, List<Freedom> freedoms) {
 
-  /** Keeps its own copy of the list. */
+  /** No joint lies farther from another, metres. */
+  private static final double FARTHEST = 1_000;
+
+  /**
+   * Keeps its own copy of the list.
+   *
+   * @throws Refused if a part is missing, or the centre is beyond sense
+   */
   public Joint {
+    Ask.present("name of the joint", name, "\"hip\"");
+    Ask.present("side of the " + name, side, "Side.RIGHT");
+    Ask.vector("centre of the " + name, centre, FARTHEST, "m");
+    Ask.present("ways the " + name + " turns", freedoms, "List.of()");
     freedoms = List.copyOf(freedoms);
   }
 

@@ -14,7 +14,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * Files that are being written, under hidden names, until they take the place of the old ones. A
  * process that is killed while it writes leaves one behind; the next that writes there clears it.
  */
-final class Drafts {
+public final class Drafts {
 
   private static final String START = ".writing-";
   private static final String END = ".tmp";
@@ -26,12 +26,21 @@ final class Drafts {
 
   private Drafts() {}
 
-  static String name() {
+  /**
+   * A name for a draft.
+   *
+   * @return one that nobody has
+   */
+  public static String name() {
     return START + UUID.randomUUID() + END;
   }
 
-  /** Removes what others left behind in a folder; looks once only in this process. */
-  static void clear(Path folder) {
+  /**
+   * Removes what others left behind in a folder; looks once only in this process.
+   *
+   * @param folder the folder
+   */
+  public static void clear(Path folder) {
     if (!CLEARED.add(folder)) {
       return;
     }

@@ -19,7 +19,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
+import org.leverbook.display.Drafts;
 
 /**
  * The cells of all kernels of this user, one a line: {@code [session, number, "code"]}. Several
@@ -127,7 +127,8 @@ final class HistoryFile {
 
   /** A process that is killed meanwhile leaves the long file or the short one, never a part. */
   private static void cut(Path path, List<Entry> found, Entry own) throws IOException {
-    Path draft = path.resolveSibling(".writing-" + UUID.randomUUID() + ".tmp");
+    Path draft = path.resolveSibling(Drafts.name());
+    Drafts.clear(path.toAbsolutePath().getParent());
     try {
       StringBuilder text = new StringBuilder();
       found.forEach(each -> text.append(line(each)));

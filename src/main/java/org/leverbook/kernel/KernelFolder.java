@@ -4,15 +4,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
-import java.util.stream.Stream;
+import org.leverbook.archive.ClassArchive;
 import org.leverbook.data.Version;
+import org.leverbook.display.OutputFolder;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -124,10 +124,11 @@ public record KernelFolder(Path path) {
           Files.write(path.resolve(logo), in.readAllBytes());
         }
       }
-      Files.writeString(path.resolve(SPEC), Json.page(spec), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw refused("written", e);
     }
+    // At once or not at all: Jupyter may be reading it.
+    OutputFolder.write(path.resolve(SPEC).toString(), Json.page(spec));
   }
 
   /**
@@ -150,28 +151,11 @@ public record KernelFolder(Path path) {
         Files.deleteIfExists(path.resolve(logo));
       }
       Files.deleteIfExists(path.resolve(SPEC));
-      dropArchives();
+      ClassArchive.drop(path);
       Files.delete(path);
     } catch (IOException e) {
       throw refused("removed", e);
     }
-  }
-
-  /**
-   * Removes the archives of loaded classes that lie here for quick starts.
-   *
-   * @throws IOException if the disk says no
-   */
-  public void dropArchives() throws IOException {
-    try (Stream<Path> files = Files.list(path)) {
-      for (Path each : files.filter(KernelFolder::isArchive).toList()) {
-        Files.delete(each);
-      }
-    }
-  }
-
-  private static boolean isArchive(Path file) {
-    return file.getFileName().toString().matches("classes\\.(aot|jsa).*");
   }
 
   private void checkOwner() {

@@ -3,11 +3,9 @@ package org.leverbook.kernel;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,24 +38,18 @@ public final class KernelPractice {
     shell.connect(connection.address(connection.shell()));
   }
 
-  /** Plays the session and returns when it is over. */
-  public static void run() {
-    try {
-      Path folder = Files.createTempDirectory("leverbook-practice");
-      Connection connection = connection();
-      try (Kernel kernel = Kernel.start(connection, folder);
-          ZContext context = new ZContext()) {
-        new KernelPractice(connection, context).play();
-        kernel.closeSession();
-      }
-      try (var files = Files.list(folder)) {
-        for (Path each : files.toList()) {
-          Files.deleteIfExists(each);
-        }
-      }
-      Files.deleteIfExists(folder);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  /**
+   * Plays the session and returns when it is over.
+   *
+   * @param folder where it keeps what it remembers
+   * @throws IOException if there is no free port
+   */
+  public static void run(Path folder) throws IOException {
+    Connection connection = connection();
+    try (Kernel kernel = Kernel.start(connection, folder);
+        ZContext context = new ZContext()) {
+      new KernelPractice(connection, context).play();
+      kernel.closeSession();
     }
   }
 

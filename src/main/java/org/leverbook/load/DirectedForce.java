@@ -25,6 +25,17 @@ public record DirectedForce(String kind, double newtons, Direction direction, Gr
   private static final double STRONGEST = 20_000;
 
   /**
+   * Checks what it is made of.
+   *
+   * @throws Refused if a part is missing, or a number beyond sense
+   */
+  public DirectedForce {
+    Ask.present("kind of the force", kind, "\"partner\"");
+    Ask.number("force in newtons", newtons, 0, Double.MAX_VALUE);
+    Ask.present("direction it pulls in", direction, "FORWARD");
+  }
+
+  /**
    * A force on both hands.
    *
    * @param kind as in "partner"

@@ -20,6 +20,9 @@ import org.leverbook.quantity.Refused;
  */
 public record Grasps(List<Grasp> all) {
 
+  /** Beyond this no pull is meant, newtons. */
+  private static final double STRONGEST = 1e12;
+
   /** Both hands on one handle. */
   public static final Grasps BOTH_HANDS =
       new Grasps(List.of(Grasp.at(Site.HAND, Side.RIGHT), Grasp.at(Site.HAND, Side.LEFT)));
@@ -79,9 +82,11 @@ public record Grasps(List<Grasp> all) {
    * @param where where the body is
    * @param pull in the world, newtons
    * @return one force for each place
+   * @throws Refused if the pull is missing, or no amount that is meant
    */
   public List<Force> sharing(String source, Placement where, Vector3D pull) {
     List<Force> forces = new ArrayList<>();
+    Ask.vector("pull on the handle", pull, STRONGEST, "N");
     Vector3D part = pull.scalarMultiply(1.0 / all.size());
     for (Grasp grasp : all) {
       int segment = grasp.on(where.tree()).segment();

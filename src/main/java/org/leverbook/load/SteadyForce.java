@@ -25,8 +25,22 @@ public record SteadyForce(String kind, double newtons, Vector3D towards, Grasps 
 
   private static final double STRONGEST = 20_000;
 
+  /** Beyond this no one stands, metres. */
+  private static final double FARTHEST = 1_000;
+
   /** Nearer than this there is no direction, metres. */
   private static final double NO_DIRECTION = 0.01;
+
+  /**
+   * Checks what it is made of.
+   *
+   * @throws Refused if a part is missing, or a number beyond sense
+   */
+  public SteadyForce {
+    Ask.present("kind of the force", kind, "\"partner\"");
+    Ask.number("force in newtons", newtons, 0, Double.MAX_VALUE);
+    Ask.vector("point it pulls to", towards, FARTHEST, "m");
+  }
 
   /**
    * A force on both hands.

@@ -101,7 +101,7 @@ public record Stretch(List<Point> points) {
    *
    * @param metres beyond the rest length
    * @return newtons; zero while slack
-   * @throws Refused if the stretch is no finite number
+   * @throws Refused if the stretch is no number, or longer than any band gives
    */
   public double force(double metres) {
     if (!Double.isFinite(metres)) {
@@ -109,6 +109,15 @@ public record Stretch(List<Point> points) {
     }
     if (metres <= 0) {
       return 0;
+    }
+    if (metres > LONGEST) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "The band would be stretched by %.4g m, where no band gives more than %.0f m: fix it"
+                  + " nearer to the hands.",
+              metres,
+              LONGEST));
     }
     int i = 1;
     while (i < points.size() - 1 && metres > points.get(i).metres()) {

@@ -72,6 +72,9 @@ public final class Effort implements Shown {
    */
   public record Pull(Strand strand, double stress, double force) {}
 
+  private static final String TITLE = "words for the title";
+  private static final String EXAMPLE = "\"hinge, start\"";
+
   /** What is needed again and again for one person, one thread at a time. */
   private static final class Room {
 
@@ -331,7 +334,7 @@ public final class Effort implements Shown {
    * @return the muscles that are not slack: stress, force
    */
   public Sheet muscles(String what) {
-    return EffortSheets.muscles(this, what);
+    return EffortSheets.muscles(this, Ask.present(TITLE, what, EXAMPLE));
   }
 
   /**
@@ -342,7 +345,7 @@ public final class Effort implements Shown {
    * @return every axis that muscles turn
    */
   public Sheet joints(String what) {
-    return EffortSheets.joints(this, what);
+    return EffortSheets.joints(this, Ask.present(TITLE, what, EXAMPLE));
   }
 
   /**

@@ -14,6 +14,7 @@ import org.leverbook.body.Variation;
 import org.leverbook.data.Recent;
 import org.leverbook.pose.Placement;
 import org.leverbook.pose.Pose;
+import org.leverbook.quantity.Refused;
 
 /**
  * All muscles of both sides of a person, on the axes of that person's joints.
@@ -150,8 +151,12 @@ public final class Musculature {
   public void arms(Pose pose, double[] into) {
     int columns = strands.size();
     if (into.length != axes.length * columns) {
-      throw new IllegalArgumentException(
-          "the arms need " + axes.length * columns + " places, not " + into.length);
+      throw new Refused(
+          "The arms need "
+              + axes.length * columns
+              + " places to be written to, not "
+              + into.length
+              + ".");
     }
     // Most arms are known at one angle only and never change.
     System.arraycopy(held, 0, into, 0, held.length);

@@ -47,8 +47,9 @@ public final class Verdict implements Shown {
    * @return the verdict
    */
   public static Verdict of(String what, Body body, List<Effort> way) {
+    Ask.present("name of what is judged", what, "\"hinge\"");
     if (way.isEmpty()) {
-      throw new IllegalArgumentException("a verdict needs one position at least");
+      throw new Refused("A verdict needs one position at least, and the way given has none.");
     }
     List<GroupVerdict> groups = new Stresses(body, way).verdicts();
     return new Verdict(what, way.size() > 1, groups, worst(way));

@@ -1,6 +1,7 @@
 package org.leverbook.pose;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.quantity.Refused;
 
 /**
  * The orientation of a segment: the world directions of its own axes.
@@ -19,8 +20,10 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
    *
    * @param angle radians, from X towards -Z (right-handed about Y)
    * @return the frame
+   * @throws Refused if the angle is no number
    */
   public static Frame aboutVertical(double angle) {
+    finite(angle);
     return new Frame(
         new Vector3D(Math.cos(angle), 0, -Math.sin(angle)),
         Vector3D.PLUS_J,
@@ -32,8 +35,10 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
    *
    * @param angle radians, top forward (right-handed about -Z)
    * @return the frame
+   * @throws Refused if the angle is no number
    */
   public static Frame leanedForward(double angle) {
+    finite(angle);
     double c = Math.cos(angle);
     double s = Math.sin(angle);
     return new Frame(new Vector3D(c, -s, 0), new Vector3D(s, c, 0), Vector3D.PLUS_K);
@@ -57,11 +62,19 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
    *
    * @param angle radians, right-handed about Y
    * @return the turned frame
+   * @throws Refused if the angle is no number
    */
   public Frame turnedAboutOwnY(double angle) {
+    finite(angle);
     double c = Math.cos(angle);
     double s = Math.sin(angle);
     return new Frame(new Vector3D(c, x, -s, z), y, new Vector3D(s, x, c, z));
+  }
+
+  private static void finite(double angle) {
+    if (!Double.isFinite(angle)) {
+      throw new Refused("A body cannot be turned by " + angle + ": give a number of radians.");
+    }
   }
 
   /**

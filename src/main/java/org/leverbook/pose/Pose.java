@@ -5,10 +5,14 @@ import org.leverbook.body.Joint;
 import org.leverbook.body.JointId;
 import org.leverbook.body.SegmentTree;
 import org.leverbook.body.Side;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /** Joint angles of one tree, and where its root is. A value: every change gives a new pose. */
 public final class Pose {
+
+  /** Beyond this sums over the body would lose the body itself, metres. */
+  private static final double FARTHEST = 1e6;
 
   private final SegmentTree tree;
   private final double[] angles;
@@ -21,8 +25,8 @@ public final class Pose {
   private Pose(SegmentTree tree, double[] angles, Vector3D rootPlace, Frame rootFrame) {
     this.tree = tree;
     this.angles = angles;
-    this.rootPlace = rootPlace;
-    this.rootFrame = rootFrame;
+    this.rootPlace = Ask.vector("place of the pelvis", rootPlace, FARTHEST, "m");
+    this.rootFrame = Ask.present("frame of the pelvis", rootFrame, "Frame.WORLD");
   }
 
   /**
@@ -68,6 +72,7 @@ public final class Pose {
    * @param place the root's origin in the world, metres
    * @param frame the root's orientation
    * @return the changed pose
+   * @throws Refused if one is missing, or the place is beyond sense
    */
   public Pose rootAt(Vector3D place, Frame frame) {
     return new Pose(tree, angles, place, frame);

@@ -8,6 +8,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * Checks what the user gave against what makes sense, and words the refusal: the value as it was
@@ -136,6 +137,51 @@ public final class Ask {
   public static double time(String what, Quantity<Time> time, double low, double high) {
     double seconds = Si.seconds(present(what, time, "seconds(1.5)"));
     return within(what, () -> Units.text(time), seconds, low, high, 1, " s", "");
+  }
+
+  /**
+   * A plain number within a range.
+   *
+   * @param what what it is, as in "friction"
+   * @param value what the user gave
+   * @param low lowest allowed
+   * @param high highest allowed
+   * @return the same
+   * @throws Refused if it is outside, or no number
+   */
+  public static double number(String what, double value, double low, double high) {
+    return within(what, () -> String.valueOf(value), value, low, high, 1, "", "");
+  }
+
+  /**
+   * A place or an arrow in space.
+   *
+   * @param what what it is, as in "point it pulls to"
+   * @param vector what the user gave
+   * @param most of any part, either way
+   * @param unit of the parts, as in "m"
+   * @return the same
+   * @throws Refused if it is missing, or a part is beyond that or no number
+   */
+  public static Vector3D vector(String what, Vector3D vector, double most, String unit) {
+    present(what, vector, "new Vector3D(0.3, 1, 0)");
+    for (double part : vector.toArray()) {
+      if (!(Math.abs(part) <= most)) {
+        throw new Refused(
+            "A part of the "
+                + what
+                + " is "
+                + part
+                + ", but must lie between "
+                + number(-most)
+                + " and "
+                + number(most)
+                + " "
+                + unit
+                + ".");
+      }
+    }
+    return vector;
   }
 
   /**

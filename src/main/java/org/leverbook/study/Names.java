@@ -78,7 +78,11 @@ final class Names {
     } else if (thing instanceof Shown shown) {
       name = shown.text().lines().findFirst().orElse("");
     } else {
-      name = String.valueOf(thing);
+      String own = String.valueOf(thing);
+      // A class that does not say how it is written would show its address.
+      boolean address =
+          own.equals(thing.getClass().getName() + "@" + Integer.toHexString(thing.hashCode()));
+      name = address ? thing.getClass().getSimpleName() : own;
     }
     String line = name.strip().replaceAll("\\s+", " ");
     if (line.isEmpty()) {

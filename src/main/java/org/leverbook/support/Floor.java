@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.pose.Placement;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -22,6 +23,18 @@ public record Floor(Body body, double friction) implements Support {
    * How far a sole may be from the floor and still count as on it: rounding of a solver, metres.
    */
   private static final double TOUCHES = 1e-6;
+
+  /** No ground holds better. */
+  static final double ROUGHEST = 10;
+
+  /**
+   * Checks the ground.
+   *
+   * @throws Refused if the friction is below zero, beyond 10 or no number
+   */
+  public Floor {
+    Ask.number("friction of the ground", friction, 0, ROUGHEST);
+  }
 
   /**
    * A gym floor under shoes.

@@ -36,8 +36,13 @@ public record Footing(Body body, Map<Side, Double> heights, double underHeels, d
    */
   private static final double BENDS = 0.02;
 
-  /** Keeps its own copy. */
+  /**
+   * Keeps its own copy.
+   *
+   * @throws Refused if the friction is below zero, beyond 10 or no number
+   */
   public Footing {
+    Ask.number("friction of the ground", friction, 0, Floor.ROUGHEST);
     heights = Map.copyOf(heights);
   }
 
@@ -92,8 +97,9 @@ public record Footing(Body body, Map<Side, Double> heights, double underHeels, d
   /**
    * The same on other ground.
    *
-   * @param coefficient of friction, zero or more
+   * @param coefficient of friction, 0 to 10
    * @return the changed support
+   * @throws Refused if it is outside
    */
   public Footing friction(double coefficient) {
     return new Footing(body, heights, underHeels, coefficient);

@@ -3,8 +3,6 @@ package org.leverbook.terminal;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,32 +36,28 @@ public final class Practice {
 
   private Practice() {}
 
-  /** Plays the session and returns when it is over. */
-  public static void run() {
+  /**
+   * Plays the session and returns when it is over.
+   *
+   * @throws IOException if there is no terminal to play on
+   */
+  public static void run() throws IOException {
     Leaving.forget();
-    try {
-      Path nowhere = Files.createTempDirectory("leverbook-practice");
-      System.setProperty("leverbook.home", nowhere.toString());
-      meetTheRealTerminal();
-      try (LineDisciplineTerminal terminal =
-          new LineDisciplineTerminal(
-              "practice", "xterm", OutputStream.nullOutputStream(), StandardCharsets.UTF_8)) {
-        terminal.setSize(Size.of(100, 40));
-        for (String line : TYPED) {
-          terminal.processInputBytes(line.getBytes(StandardCharsets.UTF_8));
-        }
-        new Conversation(
-                terminal,
-                Shell.startBehind(),
-                Map.of(),
-                () -> Preferences.USUAL,
-                open -> Optional.empty())
-            .run();
+    meetTheRealTerminal();
+    try (LineDisciplineTerminal terminal =
+        new LineDisciplineTerminal(
+            "practice", "xterm", OutputStream.nullOutputStream(), StandardCharsets.UTF_8)) {
+      terminal.setSize(Size.of(100, 40));
+      for (String line : TYPED) {
+        terminal.processInputBytes(line.getBytes(StandardCharsets.UTF_8));
       }
-      delete(nowhere);
-    } catch (IOException e) {
-      // No archive then: the next start is a plain one.
-      return;
+      new Conversation(
+              terminal,
+              Shell.startBehind(),
+              Map.of(),
+              () -> Preferences.USUAL,
+              open -> Optional.empty())
+          .run();
     }
   }
 
@@ -78,14 +72,5 @@ public final class Practice {
             .build()) {
       real.getSize();
     }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    try (var files = Files.list(folder)) {
-      for (Path each : files.toList()) {
-        Files.deleteIfExists(each);
-      }
-    }
-    Files.deleteIfExists(folder);
   }
 }

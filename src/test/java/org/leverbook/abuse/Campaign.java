@@ -27,11 +27,6 @@ public final class Campaign {
     this.kind = kind;
   }
 
-  /** Whether a campaign was asked for, not only the few inputs of an ordinary build. */
-  public static boolean isAskedFor() {
-    return Integer.getInteger("leverbook.abuse") != null;
-  }
-
   /** The seeds for a share of the campaign, each good for some 25,000 inputs. */
   public static List<Long> seeds(double share) {
     long wanted = Math.max(1, Math.round(SIZE * share / A_SEED));
@@ -73,5 +68,6 @@ public final class Campaign {
         (System.nanoTime() - began) / 1e9,
         counts,
         complaints.size());
+    complaints.keySet().forEach(each -> System.out.println("to mend: " + each));
   }
 }

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.leverbook.desk.Desk;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.language.Leaving;
-import org.leverbook.language.Vocabulary;
 import org.leverbook.quantity.Refused;
+import org.leverbook.script.WordExamples;
 import org.leverbook.session.Evaluation;
 import org.leverbook.session.Problem;
 
@@ -142,11 +142,7 @@ class TypedAbuseTest {
 
   /** What is quick, and does not take away what others made. */
   private static List<String> lines() {
-    return Vocabulary.words()
-        .text()
-        .lines()
-        .filter(line -> line.matches(" {6}\\S.*"))
-        .map(String::strip)
+    return WordExamples.lines().stream()
         .filter(
             line ->
                 !line.matches(

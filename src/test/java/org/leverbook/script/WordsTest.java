@@ -50,13 +50,7 @@ class WordsTest {
   void every_example_of_the_help_text_works_in_its_order(@TempDir Path folder) {
     OutputFolder.choose(folder);
     List<String> examples =
-        Vocabulary.words()
-            .text()
-            .lines()
-            .filter(line -> line.matches(" {6}\\S.*"))
-            .map(String::strip)
-            .filter(line -> !line.equals("quit()"))
-            .toList();
+        WordExamples.lines().stream().filter(line -> !line.equals("quit()")).toList();
     try (Desk desk = Desk.open()) {
       for (String example : examples) {
         Evaluation evaluation = desk.evaluate(example, Value::text);
