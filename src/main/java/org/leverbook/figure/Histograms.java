@@ -15,6 +15,7 @@ import org.leverbook.quantity.Refused;
 final class Histograms {
 
   private static final int FEWEST = 2;
+  private static final double LARGEST = 1e12;
   private static final int MOST_STEPS = 40;
 
   private Histograms() {}
@@ -41,8 +42,14 @@ final class Histograms {
           "A histogram of one value or none shows nothing: it needs two values or more.");
     }
     for (double value : values) {
-      if (!Double.isFinite(value)) {
-        throw new Refused("A " + what + " is no number (" + value + "), so it cannot be counted.");
+      if (!(Math.abs(value) <= LARGEST)) {
+        throw new Refused(
+            "A "
+                + what
+                + " is "
+                + value
+                + ", which no axis can show: give numbers up to "
+                + "a million million.");
       }
     }
     double[] sorted = values.clone();

@@ -2,6 +2,7 @@ package org.leverbook.figure;
 
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -66,6 +67,16 @@ record Overlay(Fit fit, Placement where, double left, double top, double perPixe
     JointId.spine().forEach(j -> spine.add(at(where.centre(j.word()))));
     spine.add(at(where.centre(JointId.HEAD.word())));
     return spine;
+  }
+
+  /** A box around the head, from the crown to the chin. */
+  Rectangle2D head() {
+    int head = where.tree().distalOf(JointId.HEAD.word());
+    double crown = fit.body().links().head();
+    Point2D middle = at(where.toWorld(head, new Vector3D(0, 0.3 * crown, 0)));
+    double reach = middle.distance(at(where.toWorld(head, new Vector3D(0, crown, 0))));
+    return new Rectangle2D.Double(
+        middle.getX() - reach, middle.getY() - reach, 2 * reach, 2 * reach);
   }
 
   /** The line through two points, as far as the photo goes. */

@@ -81,11 +81,10 @@ final class PhotoPage {
     ink.add(marks());
     line();
     arms();
-    head(over.spine());
     // Beside a narrow photo the page is free too.
     Rectangle2D free =
         new Rectangle2D.Double(MARGIN, room.getY(), WIDTH - 2 * MARGIN, room.getHeight());
-    new LabelPlacer(free, List.of(), lines, body)
+    new LabelPlacer(free, List.of(over.head()), lines, body)
         .place(labels.stream().map(label -> label.in(style)).toList())
         .forEach(placed -> ink.add(LabelInk.onPhoto(placed, style)));
     double height = caption();
@@ -125,18 +124,6 @@ final class PhotoPage {
     bone(bones, over.leg(fit.shown()), 3.5);
     bone(bones, over.arm(fit.shown()), 3.5);
     return new Group(Map.of("class", "pose"), bones);
-  }
-
-  /** Labels had better not cover the face, about a tenth of the lifter above the spine. */
-  private void head(List<Point2D> spine) {
-    Point2D neck = spine.get(spine.size() - 4);
-    Point2D top = spine.get(spine.size() - 1);
-    double reach = 0.07 * tall() / Math.max(1e-9, neck.distance(top));
-    Vector2D middle =
-        new Vector2D(
-            top.getX() + reach * (top.getX() - neck.getX()),
-            top.getY() + reach * (top.getY() - neck.getY()));
-    body.add(new Area(Curves.disc(middle, 0.08 * tall())));
   }
 
   /** How tall the lifter is on the page, page units. */
