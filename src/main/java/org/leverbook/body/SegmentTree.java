@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -201,6 +202,7 @@ public final class SegmentTree {
    * @throws Refused if the joint does not turn about that axis
    */
   public int angleOf(String joint, String axis) {
+    Ask.present("axis of the " + joint, axis, "\"flexion\"");
     int segment = distalOf(joint);
     List<Freedom> freedoms = segments.get(segment).joint().freedoms();
     for (int k = 0; k < freedoms.size(); k++) {

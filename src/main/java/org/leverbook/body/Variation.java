@@ -3,6 +3,8 @@ package org.leverbook.body;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import org.leverbook.quantity.Ask;
+import org.leverbook.quantity.Refused;
 
 /**
  * How one body differs from what tables and surveys say of its kind: what is not known of a person
@@ -49,6 +51,9 @@ public record Variation(Map<Of, Double> sizes) {
    */
   public record Of(Trait trait, String part) {}
 
+  /** No factor or shift that is meant is larger. */
+  private static final double MOST = 1_000;
+
   /** Keeps its own copy of the map. */
   public Variation {
     sizes = Map.copyOf(sizes);
@@ -61,8 +66,12 @@ public record Variation(Map<Of, Double> sizes) {
    * @param part of what
    * @param size factor or shift
    * @return the changed variation
+   * @throws Refused if a part is missing, or the size beyond a thousand either way
    */
   public Variation with(Trait trait, String part, double size) {
+    Ask.present("trait that differs", trait, "Trait.MASS");
+    Ask.present("part that differs", part, "\"thigh\"");
+    Ask.number("size of the difference", size, -MOST, MOST);
     Map<Of, Double> more = new HashMap<>(sizes);
     more.put(new Of(trait, part), size);
     return new Variation(more);

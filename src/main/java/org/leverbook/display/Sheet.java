@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -50,6 +51,16 @@ public record Sheet(
     }
 
     /**
+     * Checks the words.
+     *
+     * @throws Refused if the name or the unit is missing
+     */
+    public Column {
+      Ask.present("name of a column", name, "\"trunk lean\"");
+      Ask.present("unit of the " + name, unit, "\"°\"; for a plain number, \"\"");
+    }
+
+    /**
      * The heading with its unit.
      *
      * @return as in {@code moment (N·m)}
@@ -59,8 +70,13 @@ public record Sheet(
     }
   }
 
-  /** Checks the widths and that no number is NaN or infinite, then keeps its own copies. */
+  /**
+   * Checks the widths and that no number is NaN or infinite, then keeps its own copies.
+   *
+   * @throws Refused if the title is missing
+   */
   public Sheet {
+    Ask.present("title of the table", title, "\"squat, three builds\"");
     columns = List.copyOf(columns);
     notes = List.copyOf(notes);
     subjects = List.copyOf(subjects);

@@ -35,6 +35,7 @@ public record Band(Vector3D anchor, double restLength, Stretch curve, Grasps gra
    * @throws Refused if it is below zero, or no pull is told
    */
   public Band {
+    Ask.vector("point the band is fixed to", anchor, Grasps.FARTHEST, "m");
     Ask.present("band's pull", curve, "Stretch.linear(300)");
     if (!(restLength >= 0) || Double.isInfinite(restLength)) {
       throw new Refused(

@@ -47,6 +47,7 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
    * @throws Refused if the stack is negative, or the ratio not above zero
    */
   public Cable {
+    Ask.vector("pulley's place", pulley, Grasps.FARTHEST, "m");
     if (!(kilograms >= 0) || Double.isInfinite(kilograms)) {
       throw new Refused("The stack is " + kilograms + " kg, but must be zero or more.");
     }
@@ -166,9 +167,10 @@ public record Cable(double kilograms, double ratio, double friction, Vector3D pu
    *
    * @param stackTravel how far the stack rises, metres
    * @return metres
+   * @throws Refused if it is more than 1000 m either way, or no number
    */
   public double handleTravel(double stackTravel) {
-    return ratio * stackTravel;
+    return ratio * Ask.number("stack's travel in metres", stackTravel, -1_000, 1_000);
   }
 
   @Override

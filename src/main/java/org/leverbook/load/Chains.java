@@ -85,8 +85,10 @@ public record Chains(double perMetre, double length, Grasps grasps) implements L
    *
    * @param barHeight metres above the floor
    * @return kilograms, both sides together
+   * @throws Refused if the height is no number
    */
   public double hanging(double barHeight) {
+    Ask.number("height of the bar in metres", barHeight, -Double.MAX_VALUE, Double.MAX_VALUE);
     return 2 * perMetre * Math.max(0, Math.min(barHeight, length));
   }
 

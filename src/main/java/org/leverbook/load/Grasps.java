@@ -23,6 +23,9 @@ public record Grasps(List<Grasp> all) {
   /** Beyond this no pull is meant, newtons. */
   private static final double STRONGEST = 1e12;
 
+  /** Beyond this nothing in a gym is fixed, metres. */
+  static final double FARTHEST = 1_000;
+
   /** Both hands on one handle. */
   public static final Grasps BOTH_HANDS =
       new Grasps(List.of(Grasp.at(Site.HAND, Side.RIGHT), Grasp.at(Site.HAND, Side.LEFT)));

@@ -37,7 +37,19 @@ public record LeverMachine(
     Vector3D pivot, double kilograms, double arm, double offset, Optional<Cam> cam, Grasps grasps)
     implements Load {
 
+  /** No arm goes round more often, radians. */
+  private static final double MANY_TURNS = 1_000 * 2 * Math.PI;
+
   private static final double SHORTEST = 0.05;
+
+  /**
+   * Checks the pivot.
+   *
+   * @throws Refused if it is missing, or beyond any gym
+   */
+  public LeverMachine {
+    Ask.vector("pivot of the machine", pivot, Grasps.FARTHEST, "m");
+  }
 
   /**
    * Plates on the lever.
@@ -161,8 +173,10 @@ public record LeverMachine(
    * @param handleAngle of the handle's arm above straight ahead, radians
    * @return newton metres about the axis to the right (+Z), negative where it turns a
    *     forward-pointing handle down
+   * @throws Refused if the angle is beyond a thousand turns, or no number
    */
   public double moment(double handleAngle) {
+    Ask.number("angle of the handle in radians", handleAngle, -MANY_TURNS, MANY_TURNS);
     double weight = kilograms * Gravity.STANDARD;
     return cam.isEmpty()
         ? -weight * arm * Math.cos(handleAngle + offset)

@@ -43,6 +43,15 @@ public record PivotingBar(Vector3D pivot, double plates, double bar, double leng
   private static final double SHORTEST_REACH = 0.2;
 
   /**
+   * Checks the pivot.
+   *
+   * @throws Refused if it is missing, or beyond any gym
+   */
+  public PivotingBar {
+    Ask.vector("pivot of the bar", pivot, Grasps.FARTHEST, "m");
+  }
+
+  /**
    * A men's bar in both hands.
    *
    * @param pivot its end on the floor, in the world, metres

@@ -25,9 +25,6 @@ public record SteadyForce(String kind, double newtons, Vector3D towards, Grasps 
 
   private static final double STRONGEST = 20_000;
 
-  /** Beyond this no one stands, metres. */
-  private static final double FARTHEST = 1_000;
-
   /** Nearer than this there is no direction, metres. */
   private static final double NO_DIRECTION = 0.01;
 
@@ -39,7 +36,7 @@ public record SteadyForce(String kind, double newtons, Vector3D towards, Grasps 
   public SteadyForce {
     Ask.present("kind of the force", kind, "\"partner\"");
     Ask.number("force in newtons", newtons, 0, Double.MAX_VALUE);
-    Ask.vector("point it pulls to", towards, FARTHEST, "m");
+    Ask.vector("point it pulls to", towards, Grasps.FARTHEST, "m");
   }
 
   /**

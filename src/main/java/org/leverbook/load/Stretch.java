@@ -27,6 +27,9 @@ public record Stretch(List<Point> points) {
   /** Far beyond any band of a gym, newtons. */
   private static final double STRONGEST = 100_000;
 
+  /** Points nearer than this, in metres or newtons, say nothing of how the band rises. */
+  private static final double STEP = 1e-6;
+
   /**
    * Checks the curve and keeps its own copy.
    *
@@ -40,9 +43,8 @@ public record Stretch(List<Point> points) {
     for (int i = 1; i < points.size(); i++) {
       Point last = points.get(i - 1);
       Point point = points.get(i);
-      if (!(point.metres() > last.metres())
-          || !(point.newtons() > last.newtons())
-          || !Double.isFinite(point.metres() + point.newtons())) {
+      reachable(point);
+      if (!(point.metres() - last.metres() >= STEP && point.newtons() - last.newtons() >= STEP)) {
         throw new Refused(
             String.format(
                 Locale.ROOT,
@@ -55,6 +57,20 @@ public record Stretch(List<Point> points) {
       }
     }
     points = List.copyOf(points);
+  }
+
+  private static void reachable(Point point) {
+    if (!(point.metres() <= LONGEST && point.newtons() <= STRONGEST)) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "A band's point at %s m and %s N is none that a band reaches: up to %.0f m and %,.0f N"
+                  + " can be said.",
+              point.metres(),
+              point.newtons(),
+              LONGEST,
+              STRONGEST));
+    }
   }
 
   /**
@@ -80,17 +96,6 @@ public record Stretch(List<Point> points) {
    * @return the longer curve
    */
   public Stretch and(double metres, double newtons) {
-    if (!(metres <= LONGEST && newtons <= STRONGEST)) {
-      throw new Refused(
-          String.format(
-              Locale.ROOT,
-              "A band's point at %s m and %s N is none that a band reaches: up to %.0f m and %,.0f N"
-                  + " can be said.",
-              metres,
-              newtons,
-              LONGEST,
-              STRONGEST));
-    }
     List<Point> longer = new ArrayList<>(points);
     longer.add(new Point(metres, newtons));
     return new Stretch(longer);

@@ -146,6 +146,7 @@ public final class Verdict implements Shown {
               + verdicts.size()
               + " verdicts.");
     }
+    names.forEach(name -> Ask.present("name of a verdict", name, "\"narrow grip\""));
     return VerdictSheets.many(names, verdicts).about(verdicts.toArray());
   }
 

@@ -1,6 +1,7 @@
 package org.leverbook.pose;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -11,6 +12,12 @@ import org.leverbook.quantity.Refused;
  * @param z its axis to the person's right, unit
  */
 public record Frame(Vector3D x, Vector3D y, Vector3D z) {
+
+  /** Longer arrows lose their direction to rounding. */
+  private static final double FARTHEST = 1e12;
+
+  /** A part of a unit vector, with room for rounding. */
+  private static final double LONGEST = 1 + 1e-6;
 
   /** The world's own axes. */
   public static final Frame WORLD = new Frame(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K);
@@ -50,8 +57,14 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
    * @param up the frame's Y, any length
    * @param forward where X should point as nearly as it can; not along {@code up}
    * @return the frame
+   * @throws Refused if one is missing or has no length, or both point along one line
    */
   public static Frame of(Vector3D up, Vector3D forward) {
+    Ask.vector("long axis of the frame", up, FARTHEST, "");
+    Ask.vector("direction ahead of the frame", forward, FARTHEST, "");
+    if (up.crossProduct(forward).getNorm() == 0) {
+      throw new Refused("A frame needs a long axis and a direction ahead that is not along it.");
+    }
     Vector3D y = up.normalize();
     Vector3D x = forward.subtract(y.scalarMultiply(forward.dotProduct(y))).normalize();
     return new Frame(x, y, x.crossProduct(y));
@@ -69,6 +82,26 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
     double c = Math.cos(angle);
     double s = Math.sin(angle);
     return new Frame(new Vector3D(c, x, -s, z), y, new Vector3D(s, x, c, z));
+  }
+
+  /**
+   * Checks the axes.
+   *
+   * @throws Refused if one is missing, or no direction
+   */
+  public Frame {
+    direction(x);
+    direction(y);
+    direction(z);
+  }
+
+  private static void direction(Vector3D axis) {
+    if (axis == null || !(axis.getNormInf() <= LONGEST)) {
+      throw new Refused(
+          "An axis of a frame is "
+              + axis
+              + ": give three directions of length 1, square to each other.");
+    }
   }
 
   private static void finite(double angle) {

@@ -9,6 +9,7 @@ import org.leverbook.display.Caution;
 import org.leverbook.display.Shown;
 import org.leverbook.load.Load;
 import org.leverbook.load.NoLoad;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 import org.leverbook.strength.Capacity;
 import org.leverbook.strength.Demand;
@@ -74,9 +75,11 @@ public record Largest(
    * @param posture the position with the load so many times its size; its refusal counts as a limit
    * @param capacity of the lifter
    * @return the largest
+   * @throws Refused if the name is missing
    */
   public static Largest of(
       String name, Load main, DoubleFunction<Position> posture, Capacity capacity) {
+    Ask.present("name of the position", name, "\"hinge, start\"");
     return of(
         name,
         main,

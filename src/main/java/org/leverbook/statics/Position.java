@@ -36,12 +36,12 @@ public final class Position implements Shown, MuscleQuestions, StrengthQuestions
   final Notes notes;
 
   Position(String name, Setting setting, List<Fact> facts, Notes notes) {
-    this.name = name;
+    this.name = Ask.present("name of the position", name, "\"hinge, start\"");
     this.setting = setting;
     this.placement = setting.pose().placed();
     this.sums = new Sums(setting, placement);
     this.facts = List.copyOf(facts);
-    this.notes = notes;
+    this.notes = Ask.present("notes on the position", notes, "Notes.ofPosture(List.of())");
   }
 
   private Position(String name, Position same, Setting setting, Notes notes) {

@@ -70,8 +70,10 @@ public final class Capacity implements Shown {
    *
    * @param share above 0; 0.7 for seventy per cent
    * @return the capacity to look for loads with
+   * @throws Refused if it is outside 0 to 1000
    */
   public Capacity times(double share) {
+    Ask.number("share of every strength", share, 0, 1_000);
     return new Capacity(body, strengths, abilities.stream().map(a -> a.times(share)).toList());
   }
 

@@ -11,6 +11,7 @@ import org.leverbook.display.Sheet;
 import org.leverbook.display.Sheet.Column;
 import org.leverbook.muscle.JointLoads;
 import org.leverbook.pose.Placement;
+import org.leverbook.quantity.Refused;
 
 /**
  * Everything that loads ask of a person's strength in one pose.
@@ -96,6 +97,7 @@ public record Demands(List<Demand> all) {
    * @param title what it shows
    * @param more notes of the caller
    * @return the table
+   * @throws Refused if the title is missing
    */
   public Sheet table(String title, List<String> more) {
     List<Column> columns =

@@ -86,7 +86,7 @@ record ClaimOutcome(Kind kind, double margin, float load, float[] person, String
       return new ClaimOutcome(Kind.NOT_TESTED, 0, load, measures, reason);
     }
     if (!Double.isFinite(margin)) {
-      String what = Double.isNaN(margin) ? "no number (NaN)" : "an infinite number";
+      String what = Double.isNaN(margin) ? "no number" : "an infinite number";
       String reason = "The margin came out as " + what + ": is something divided by zero?";
       return new ClaimOutcome(Kind.NOT_TESTED, 0, load, measures, reason);
     }

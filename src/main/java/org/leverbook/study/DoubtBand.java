@@ -8,6 +8,7 @@ import org.leverbook.display.Caution;
 import org.leverbook.display.Sheet;
 import org.leverbook.display.Sheet.Column;
 import org.leverbook.display.Shown;
+import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -118,8 +119,10 @@ public record DoubtBand(
    *
    * @param value in the band's unit
    * @return without its unit
+   * @throws Refused if it is no number
    */
   public String number(double value) {
+    Ask.number("number to write", value, -Double.MAX_VALUE, Double.MAX_VALUE);
     String text = String.format(Locale.ROOT, "%." + decimals() + "f", value);
     return text.matches("-0\\.?0*") ? text.substring(1) : text;
   }

@@ -97,8 +97,21 @@ record Entrant<T>(String name, Weighed<T> given, T shown, String reason) {
     return called;
   }
 
+  private static <T> Weighed<T> first(List<Entrant<T>> all) {
+    Entrant<T> first = all.get(0);
+    if (first.given == null) {
+      throw new Refused(
+          "The others cannot be measured by the first, "
+              + first.name
+              + ", which could not be done itself: "
+              + first.reason
+              + " Say a size yourself, as in .atEqualLoad(kg(60)).");
+    }
+    return first.given;
+  }
+
   static <T> LoadRule equalLoad(List<Entrant<T>> all) {
-    return LoadRule.equalLoad(LoadRule.counted(all.get(0).given().mainLoad()));
+    return LoadRule.equalLoad(LoadRule.counted(first(all).mainLoad()));
   }
 
   static LoadRule equalLoad(Quantity<Mass> mass) {
@@ -106,7 +119,7 @@ record Entrant<T>(String name, Weighed<T> given, T shown, String reason) {
   }
 
   static <T> LoadRule equalEffort(List<Entrant<T>> all) {
-    return LoadRule.equalEffort(all.get(0).given().effort());
+    return LoadRule.equalEffort(first(all).effort());
   }
 
   static LoadRule equalEffort(Quantity<Dimensionless> share) {

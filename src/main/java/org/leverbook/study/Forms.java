@@ -1,6 +1,7 @@
 package org.leverbook.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Sheet.Column;
@@ -71,6 +72,6 @@ enum Forms {
 
   /** The joints asked for, or the usual ones where none are. */
   static List<JointId> orUsual(JointId... joints) {
-    return joints.length == 0 ? Tables.USUAL : List.of(joints);
+    return joints.length == 0 ? Tables.USUAL : Arrays.stream(joints).distinct().toList();
   }
 }

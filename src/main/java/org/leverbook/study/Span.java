@@ -42,7 +42,7 @@ public record Span<Q extends Quantity<Q>>(
     Ask.present("name of what is varied", name, "\"hip height\"");
     Unit<Q> unit = Ask.present("first value of the " + name, from, "cm(48)").getUnit();
     Ask.present("last value of the " + name, to, "cm(72)");
-    double first = from.getValue().doubleValue();
+    double first = Si.in(unit, from, "an amount of its own kind", "cm(48)");
     double last =
         Si.in(unit, to, "of the same kind as the first value of the " + name, Units.text(from));
     if (values < 2 || values > MOST) {
@@ -132,8 +132,10 @@ public record Span<Q extends Quantity<Q>>(
    *
    * @param value in the span's unit
    * @return as in "48.0 cm"
+   * @throws Refused if it is no number
    */
   public String text(double value) {
+    Ask.number("value of the " + name, value, -Double.MAX_VALUE, Double.MAX_VALUE);
     String gap = symbol().isEmpty() || symbol().equals("°") ? "" : " ";
     return String.format(Locale.ROOT, "%." + decimals() + "f%s%s", value, gap, symbol());
   }

@@ -43,6 +43,7 @@ public record Footing(Body body, Map<Side, Double> heights, double underHeels, d
    */
   public Footing {
     Ask.number("friction of the ground", friction, 0, Floor.ROUGHEST);
+    Ask.present("body that stands", body, "person(MALE, kg(85), cm(178)).body()");
     heights = Map.copyOf(heights);
   }
 

@@ -15,7 +15,7 @@ import tech.tablesaw.api.Table;
 final class Judge {
 
   private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|Infinity)\\b|∞");
-  private static final Pattern NULL = Pattern.compile("(?<![(\\w\"=])(?<!\" : )null\\b");
+  private static final Pattern NULL = Pattern.compile("(?<![(\\w\"=])(?<!\" ?: ?)null\\b");
   private static final Pattern INSIDE =
       Pattern.compile(
           "\\b(?:org\\.leverbook|org\\.hipparchus|java\\.(?:lang|util|nio|io)|javax\\.|tech\\.)"

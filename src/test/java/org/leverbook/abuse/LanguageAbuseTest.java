@@ -126,6 +126,9 @@ class LanguageAbuseTest {
 
   private static final int FEW = 3;
 
+  /** The pelvis hangs on nothing. */
+  private static final Set<String> MAY_BE_ABSENT = Set.of("Segment.joint");
+
   private static final List<Object> GOOD = new ArrayList<>();
 
   @TempDir private static Path made;
@@ -186,7 +189,7 @@ class LanguageAbuseTest {
     for (int i = 0; i < size; i++) {
       pool.nextCall();
       Method method = pool.method();
-      String call = method.getDeclaringClass().getSimpleName() + "." + method.getName();
+      String call = name(method);
       if (LONG.contains(call) && tried.merge(call, 1, Integer::sum) > FEW) {
         i--;
         continue;
@@ -227,6 +230,10 @@ class LanguageAbuseTest {
     assertThat(drafts()).isEmpty();
   }
 
+  private static String name(Method method) {
+    return method.getDeclaringClass().getSimpleName() + "." + method.getName();
+  }
+
   private ExecutorService worker() {
     return Executors.newSingleThreadExecutor(
         task -> {
@@ -258,7 +265,8 @@ class LanguageAbuseTest {
     } catch (IllegalAccessException e) {
       return "!not to be called: " + e.getMessage();
     }
-    if (method.getReturnType() == void.class) {
+    if (method.getReturnType() == void.class
+        || result == null && MAY_BE_ABSENT.contains(name(method))) {
       return "done";
     }
     String complaint;

@@ -98,7 +98,7 @@ class ClaimRefusalsTest {
     assertThat(answer.tested()).isBetween(1, 39);
     assertThat(answer.margins()).containsOnly(1);
     assertThat(answer.text())
-        .contains("The margin came out as no number (NaN): is something divided by zero?");
+        .contains("The margin came out as no number: is something divided by zero?");
   }
 
   @Test
