@@ -42,7 +42,12 @@ final class Histograms {
     }
     for (double value : values) {
       if (!Double.isFinite(value)) {
-        throw new Refused("A " + what + " is no number (" + value + "), so it cannot be counted.");
+        throw new Refused(
+            "A "
+                + what
+                + " is no number ("
+                + value
+                + "), so it cannot be counted: leave those without one out.");
       }
     }
     double[] sorted = values.clone();
