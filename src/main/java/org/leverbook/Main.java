@@ -62,8 +62,11 @@ public final class Main implements Callable<Integer> {
     }
   }
 
-  private static CommandLine commandLine() {
-    return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true);
+  /** What reads the command line. */
+  static CommandLine commandLine() {
+    return new CommandLine(new Main())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(new CommandSlips());
   }
 
   @Override
