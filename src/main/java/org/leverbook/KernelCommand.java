@@ -172,8 +172,8 @@ final class KernelCommand implements Callable<Integer> {
       versionProvider = Main.VersionLine.class,
       footer = {
         "",
-        "Exit code 0 when it was asked to end, 1 when it could not start: the error stream then",
-        "says why."
+        "Exit code 0 when it was asked to end, 1 when it could not start: the error stream then"
+            + " says why."
       })
   static final class Start implements Callable<Integer> {
 

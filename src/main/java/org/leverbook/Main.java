@@ -85,8 +85,11 @@ public final class Main implements Callable<Integer> {
     Files.deleteIfExists(folder);
   }
 
-  private static CommandLine commandLine() {
-    return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true);
+  /** What reads the command line. */
+  static CommandLine commandLine() {
+    return new CommandLine(new Main())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(new CommandSlips());
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.leverbook.display.Kind;
 import org.leverbook.display.OutputFolder;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Saved;
@@ -204,8 +205,8 @@ public final class Article implements Shown {
       Ask.present("value", value, "pull");
       if (!Used.tells(value)) {
         throw new Refused(
-            "A method can tell nothing of a "
-                + value.getClass().getSimpleName()
+            "A method can tell nothing of "
+                + Kind.of(value)
                 + ": name people, lifts, positions, movements, sweeps, comparisons, claims, doubts or"
                 + " searches.");
       }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.leverbook.display.Caution;
+import org.leverbook.display.Kind;
 import org.leverbook.display.Sheet;
 import org.leverbook.lift.LargestLoad;
 import org.leverbook.lift.Library;
@@ -117,8 +118,8 @@ final class Tables {
       return trade.sheet();
     }
     throw new Refused(
-        "There is no table of a "
-            + value.getClass().getSimpleName()
+        "There is no table of "
+            + Kind.of(value)
             + ": give a table, as in start.moments(), or a sweep, comparison, verdict, people or"
             + " their like.");
   }

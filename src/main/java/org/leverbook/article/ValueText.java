@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import javax.measure.Quantity;
 import org.leverbook.body.JointId;
 import org.leverbook.display.Display;
+import org.leverbook.display.Kind;
 import org.leverbook.quantity.Refused;
 import org.leverbook.quantity.Units;
 import org.leverbook.statics.Fact;
@@ -39,7 +40,10 @@ final class ValueText {
    */
   static String of(Object value, OptionalInt decimals, int place) {
     if (value == null) {
-      throw new Refused("Value " + place + " of the text is missing: it is null.");
+      throw new Refused(
+          "Value "
+              + place
+              + " of the text is missing (null): give one, or leave its place {} out.");
     }
     if (value instanceof Quantity<?> quantity) {
       return quantity(quantity, decimals, place);
@@ -107,7 +111,11 @@ final class ValueText {
   private static double checked(double amount, int place) {
     if (!Double.isFinite(amount)) {
       throw new Refused(
-          "Value " + place + " of the text is no number (" + amount + "): nobody could read it.");
+          "Value "
+              + place
+              + " of the text is no number ("
+              + amount
+              + "), which nobody could read: look at what it is computed from.");
     }
     return amount;
   }
@@ -118,8 +126,8 @@ final class ValueText {
       throw new Refused(
           "Value "
               + place
-              + " of the text is a "
-              + value.getClass().getSimpleName()
+              + " of the text is "
+              + Kind.of(value)
               + ", which takes several lines: put in one of its numbers, or add it by .table(…) or"
               + " .figure(…).");
     }

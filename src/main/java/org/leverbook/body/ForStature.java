@@ -58,7 +58,7 @@ record ForStature(
           String.format(
               Locale.ROOT,
               "The survey's correlations hold no %s of its own: it is taken as a fixed share of"
-                  + " stature, so nobody's is long or short for the stature.",
+                  + " stature, so nobody's is long or short for the stature. Take another, such as THIGH.",
               part.word()));
     }
     return rule;

@@ -108,7 +108,7 @@ public final class Population {
   public static List<Person> draw(Sex sex, int count, long seed) {
     if (count < 1 || count > 1_000_000) {
       throw new Refused(
-          "Between 1 and 1,000,000 people can be drawn, but " + count + " were asked.");
+          "Between 1 and 1,000,000 people can be drawn, but " + count + " were asked for.");
     }
     List<Person> people = new ArrayList<>(count);
     for (int i = 0; i < count; i++) {

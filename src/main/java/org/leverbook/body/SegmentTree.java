@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
@@ -210,7 +211,16 @@ public final class SegmentTree {
         return firstAngle[segment] + k;
       }
     }
-    throw new Refused("The joint " + joint + " does not turn about an axis of " + axis + ".");
+    throw new Refused(noAxis(joint, axis, freedoms));
+  }
+
+  private static String noAxis(String joint, String axis, List<Freedom> freedoms) {
+    String axes = freedoms.stream().map(f -> f.motion().axis()).collect(Collectors.joining(", "));
+    return "The "
+        + joint
+        + " has no "
+        + axis
+        + (axes.isEmpty() ? ": it does not turn." : "; it turns about " + axes + ".");
   }
 
   /**

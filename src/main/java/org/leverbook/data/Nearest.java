@@ -1,14 +1,19 @@
 package org.leverbook.data;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Which of the names there are a misspelt name may stand for. */
 public final class Nearest {
 
   private static final int MOST = 3;
+  private static final int MOST_HOLDING = 6;
+  private static final int SHORTEST_PART = 3;
+  private static final Pattern PARTS = Pattern.compile("(?<=[a-z0-9])(?=[A-Z])|[ _-]");
 
   private Nearest() {}
 
@@ -30,6 +35,33 @@ public final class Nearest {
                 .thenComparing(Comparator.naturalOrder()))
         .limit(MOST)
         .toList();
+  }
+
+  /**
+   * Names of which the word is a part, or the beginning of a part: who writes "squat" may mean
+   * backSquat.
+   *
+   * @param word what was written; from three letters on
+   * @param known the names there are, their parts told apart by capitals, blanks, _ or hyphens
+   * @return at most six; those that begin with it first
+   */
+  public static List<String> holding(String word, Collection<String> known) {
+    String wanted = word.toLowerCase(Locale.ROOT);
+    if (wanted.length() < SHORTEST_PART) {
+      return List.of();
+    }
+    return known.stream()
+        .distinct()
+        .filter(name -> Arrays.stream(PARTS.split(name)).anyMatch(p -> begins(p, wanted)))
+        .sorted(
+            Comparator.<String, Boolean>comparing(name -> !begins(name, wanted))
+                .thenComparing(Comparator.naturalOrder()))
+        .limit(MOST_HOLDING)
+        .toList();
+  }
+
+  private static boolean begins(String part, String wanted) {
+    return part.toLowerCase(Locale.ROOT).startsWith(wanted);
   }
 
   /**

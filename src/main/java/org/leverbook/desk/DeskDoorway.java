@@ -82,7 +82,8 @@ final class DeskDoorway implements Doorway {
   @Override
   public void again(int number) {
     if (repeating) {
-      throw new Refused("An input that runs another one again cannot itself be run again.");
+      throw new Refused(
+          "An input that runs another one again cannot itself be run again: ask for that other one. inputs() lists them.");
     }
     Entry wanted = logbook.wanted(number, desk.running());
     String text = wanted.again();
@@ -110,7 +111,7 @@ final class DeskDoorway implements Doorway {
   public void load(String name) {
     LessonFile file = LessonFile.read(name);
     if (loading.contains(file.path())) {
-      throw new Refused(name + " loads itself, which would never end.");
+      throw new Refused(name + " loads itself, which would never end: take its load(…) out of it.");
     }
     desk.ask(
         (each, line) -> {

@@ -49,7 +49,9 @@ public interface Illustrator {
       }
     }
     throw new Refused(
-        "There is no moving picture of a " + subject.getClass().getSimpleName() + ".");
+        "There is no moving picture of "
+            + Kind.of(subject)
+            + ": lifts, movements and sweeps have one.");
   }
 
   /**
@@ -68,6 +70,9 @@ public interface Illustrator {
         return picture.get();
       }
     }
-    throw new Refused("There is no picture of a " + subject.getClass().getSimpleName() + ".");
+    throw new Refused(
+        "There is no picture of "
+            + Kind.of(subject)
+            + ": positions, sweeps, comparisons and their like have one, as pull.start().");
   }
 }

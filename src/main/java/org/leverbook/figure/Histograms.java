@@ -48,8 +48,8 @@ final class Histograms {
                 + what
                 + " is "
                 + value
-                + ", which no axis can show: give numbers up to "
-                + "a million million.");
+                + ", which no axis can show: leave it out, or give numbers up to a million"
+                + " million.");
       }
     }
     double[] sorted = values.clone();

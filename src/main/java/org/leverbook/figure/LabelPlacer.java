@@ -83,7 +83,9 @@ final class LabelPlacer {
     }
     if (best == null) {
       throw new Refused(
-          "There is no room left on the picture for the label \"" + label.lines().get(0) + "\".");
+          "There is no room left on the picture for the label \""
+              + label.lines().get(0)
+              + "\": show fewer arms, or make several pictures.");
     }
     return best;
   }

@@ -116,7 +116,8 @@ final class PartPlots {
       }
     }
     if (parts.isEmpty()) {
-      throw new Refused("There is nothing to plot: no part of these moments reaches 0.5 N·m.");
+      throw new Refused(
+          "There is nothing to plot: no part of these moments reaches 0.5 N·m. Take another joint or a heavier load.");
     }
     return parts;
   }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.leverbook.display.Display;
 import org.leverbook.display.Illustrator;
+import org.leverbook.display.Kind;
 import org.leverbook.display.Picture;
 import org.leverbook.display.Shown;
 import org.leverbook.lift.Lift;
@@ -166,8 +167,8 @@ public final class PicturePage implements Drawn {
       return picture;
     }
     throw new Refused(
-        "There is no picture of a "
-            + value.getClass().getSimpleName()
+        "There is no picture of "
+            + Kind.of(value)
             + ": a page takes pictures, positions, sweeps and charts.");
   }
 

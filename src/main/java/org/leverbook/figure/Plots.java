@@ -107,8 +107,7 @@ public final class Plots {
     List<JointId> joints = asked.stream().distinct().toList();
     if (sweep.named()) {
       throw new Refused(
-          "A sweep over named things is plotted as bars: take Plots.bars(sweep) instead of"
-              + " Plots.chart(sweep).");
+          "A sweep over named things has no curve: .plot(HIP) draws its moments as bars.");
     }
     return SweepCurves.chart(sweep, joints, Measure.MOMENT, style);
   }

@@ -121,8 +121,8 @@ final class SweepCurves {
   static void checked(Sweep sweep) {
     if (sweep.named()) {
       throw new Refused(
-          "A sweep over named things has no values to draw a curve against; its moments as bars:"
-              + " Plots.bars(sweep).");
+          "A sweep over named things has no values to draw a curve against: .plot(HIP) draws its"
+              + " moments as bars.");
     }
     Plots.plottable(sweep);
   }

@@ -151,7 +151,8 @@ public record Help(String text, Optional<Picture> picture) implements Shown {
   private static Refused unknown(String word) {
     Set<String> known = new TreeSet<>(Glossary.names());
     WordList.entries().forEach(entry -> known.addAll(entry.words()));
-    List<String> near = Nearest.of(word, known);
+    List<String> parts = Nearest.holding(word, known);
+    List<String> near = parts.isEmpty() ? Nearest.of(word, known) : parts;
     return new Refused(
         "There is no word or term \""
             + word

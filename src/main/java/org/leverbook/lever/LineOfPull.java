@@ -155,16 +155,10 @@ public record LineOfPull(
    * @return a verb, as in "flex"
    */
   public String action(Placement where, String joint, String axis) {
+    // Refuses, with the axes there are, where the joint does not turn about this one.
+    where.tree().angleOf(joint, axis);
     Freedom freedom =
-        where
-            .tree()
-            .segment(where.tree().distalOf(joint))
-            .joint()
-            .freedom(axis)
-            .orElseThrow(
-                () ->
-                    new Refused(
-                        "The joint " + joint + " does not turn about an axis of " + axis + "."));
+        where.tree().segment(where.tree().distalOf(joint)).joint().freedom(axis).orElseThrow();
     return freedom.motion().verb(arm(where, joint, axis));
   }
 }

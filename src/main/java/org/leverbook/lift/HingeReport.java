@@ -129,8 +129,10 @@ record HingeReport(Posture posture, Pose pose) {
     return Set.of();
   }
 
+  /** Of the bar in the hands; what the coach added comes after it. */
   private double mass() {
     return posture.loads().stream()
+        .limit(posture.loads().size() - posture.setup().more().size())
         .filter(Barbell.class::isInstance)
         .mapToDouble(Load::mass)
         .findFirst()

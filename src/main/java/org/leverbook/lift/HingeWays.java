@@ -12,6 +12,9 @@ import org.leverbook.body.Site;
 import org.leverbook.data.DataTable;
 import org.leverbook.data.Lookup;
 import org.leverbook.load.Barbell;
+import org.leverbook.load.Force;
+import org.leverbook.load.Gravity;
+import org.leverbook.load.Load;
 import org.leverbook.pose.Placement;
 import org.leverbook.quantity.Refused;
 import org.leverbook.solve.Answer;
@@ -112,11 +115,23 @@ final class HingeWays {
     return bar;
   }
 
-  /** How far the common centre of lifter and bar is ahead of the middle of the foot, metres. */
+  /**
+   * How far ahead of the middle of the foot lifter, bar and all that the coach added stand in
+   * balance, metres.
+   */
   static double balance(Posture p, Barbell bar, Placement where) {
     double body = p.body().tree().mass();
     double hands = where.at(p.body().place(Site.HAND, Side.RIGHT)).getX();
-    return (body * where.centreOfMass().getX() + bar.mass() * hands) / (body + bar.mass());
+    double moment = body * where.centreOfMass().getX() + bar.mass() * hands;
+    double mass = body + bar.mass();
+    for (Load load : p.setup().more()) {
+      for (Force f : load.forces(where)) {
+        Vector3D pull = f.force().scalarMultiply(1 / Gravity.STANDARD);
+        moment += pull.getX() * f.point().getY() - pull.getY() * f.point().getX();
+        mass -= pull.getY();
+      }
+    }
+    return moment / mass;
   }
 
   private static void reaches(Posture p, double half) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.body.JointId;
@@ -27,9 +28,11 @@ import org.leverbook.statics.Position;
  * The way of one lift from start to finish.
  *
  * <p>Start and finish are solved first. Between them the recipe's conditions hold as well, and what
- * they leave open keeps to the mixture of start and finish, so that the way is smooth. Where loads
- * that are no dead weights count for the balance, their pull is taken at the last pose and the pose
- * solved again until it no longer changes.
+ * they leave open keeps to the mixture of start and finish, so that the way is smooth. For the
+ * balance everything counts that pulls: what the recipe has in hand or on the back it says itself;
+ * of pulls that depend on the pose, and of all that the coach adds (a vest, a second pair of
+ * weights, a partner), the pull is taken at the last pose and the pose solved again until it no
+ * longer changes.
  */
 final class Way {
 
@@ -149,7 +152,7 @@ final class Way {
                 lift.wayOut()));
       }
       List<Force> now =
-          posture.balance().isEmpty() ? List.of() : steady(posture, answer.pose().placed());
+          said.mindsBalance() ? uncounted(posture, answer.pose().placed()) : List.of();
       if ((round > 0 || between != null) && change(pulls, now) < STILL) {
         return answer;
       }
@@ -164,6 +167,9 @@ final class Way {
   private static void balance(Posture posture, List<Features.Pulled> pulled) {
     for (Map.Entry<Vector3D, Double> e : posture.balance().entrySet()) {
       posture.statements().balanced(e.getKey(), e.getValue(), posture.carried(), pulled);
+    }
+    if (!pulled.isEmpty()) {
+      posture.statements().wishedBalancesCount(pulled);
     }
   }
 
@@ -183,15 +189,13 @@ final class Way {
     said.usually("neck flexion", -back, Posture.FIRM);
   }
 
-  /** Pulls that depend on the pose. */
-  private static List<Force> steady(Posture posture, Placement where) {
-    List<Force> forces = new ArrayList<>();
-    for (Load load : posture.loads()) {
-      if (!load.deadWeight()) {
-        forces.addAll(load.forces(where));
-      }
-    }
-    return forces;
+  /** Pulls that the recipe has not counted: they depend on the pose, or the coach added them. */
+  private List<Force> uncounted(Posture posture, Placement where) {
+    List<Load> added = lift.setup().more();
+    List<Load> own = posture.loads().subList(0, posture.loads().size() - added.size());
+    return Stream.concat(own.stream().filter(load -> !load.deadWeight()), added.stream())
+        .flatMap(load -> load.forces(where).stream())
+        .toList();
   }
 
   /** How far the pulls moved, in parts of their size. */

@@ -130,7 +130,7 @@ final class PhotoFit {
                     new Refused(
                         "The scale is to be that of the "
                             + stretch.word()
-                            + ", but its ends are not both marked."))
+                            + ", but its ends are not both marked: mark the joint at each end of it."))
         / stretch.length(lifter.body().links());
   }
 

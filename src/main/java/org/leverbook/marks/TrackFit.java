@@ -70,10 +70,12 @@ final class TrackFit {
       throw new Refused(
           String.format(
               Locale.ROOT,
-              "%s runs from %.2f to %.2f s; the part asked for holds fewer than four frames.",
+              "%s runs from %.2f to %.2f s, a frame every %.3f s; the part asked for holds fewer than"
+                  + " four frames. Ask for a longer part of it.",
               name,
               whole.start(),
-              whole.at(frames - 1)));
+              whole.at(frames - 1),
+              whole.step()));
     }
     clock = new Track.Clock(whole.at(first), whole.step());
     for (Track track : read) {

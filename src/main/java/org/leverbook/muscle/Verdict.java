@@ -140,11 +140,11 @@ public final class Verdict implements Shown {
   public static Sheet sideBySide(List<String> names, List<Verdict> verdicts) {
     if (verdicts.isEmpty() || names.size() != verdicts.size()) {
       throw new Refused(
-          "Side by side need one name for each verdict, and one verdict at least: got "
-              + names.size()
-              + " names and "
+          "Verdicts side by side need a name each, and there must be one at least: here are "
               + verdicts.size()
-              + " verdicts.");
+              + " verdicts and "
+              + names.size()
+              + " names.");
     }
     names.forEach(name -> Ask.present("name of a verdict", name, "\"narrow grip\""));
     return VerdictSheets.many(names, verdicts).about(verdicts.toArray());

@@ -35,7 +35,7 @@ public final class Ask {
     double kilograms = Si.kilograms(present(what, mass, "kg(85)"));
     return within(
         what,
-        () -> Units.text(mass),
+        () -> besides(Units.text(mass), "lb", kilograms, " kg"),
         kilograms,
         low,
         high,
@@ -62,7 +62,7 @@ public final class Ask {
     double metres = Si.metres(present(what, length, "cm(178)"));
     return within(
         what,
-        () -> Units.text(length),
+        () -> besides(Units.text(length), "in", 100 * metres, " cm"),
         metres,
         low,
         high,
@@ -272,6 +272,11 @@ public final class Ask {
             + unit
             + "."
             + (slip.isEmpty() ? "" : " " + slip));
+  }
+
+  /** An amount in a unit other than that of the limits, told in theirs as well. */
+  private static String besides(String text, String unit, double amount, String limits) {
+    return text.endsWith(" " + unit) ? text + " (" + number(amount) + limits + ")" : text;
   }
 
   private static String number(double value) {

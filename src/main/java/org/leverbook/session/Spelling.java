@@ -40,6 +40,26 @@ final class Spelling {
         .toList();
   }
 
+  /**
+   * Words of which the one that was written is a part.
+   *
+   * @param word what was written
+   * @param known the words there are; a method's ends with its opening bracket
+   * @return empty where no word holds it, or one that is a single letter off is meant: kinds of
+   *     values are not
+   */
+  static List<String> holding(String word, Collection<String> known) {
+    String wanted = word.toLowerCase(Locale.ROOT);
+    if (known.stream().anyMatch(near -> distance(wanted, near) <= 1)) {
+      return List.of();
+    }
+    return Nearest.holding(word, known.stream().filter(Spelling::isCalledOrFixed).toList());
+  }
+
+  private static boolean isCalledOrFixed(String candidate) {
+    return candidate.contains("(") || candidate.equals(candidate.toUpperCase(Locale.ROOT));
+  }
+
   /** A method and a class that differ only in capitals are one suggestion. */
   private static Predicate<String> firstOfItsLetters() {
     Set<String> seen = new HashSet<>();

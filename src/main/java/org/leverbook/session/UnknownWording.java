@@ -129,7 +129,10 @@ final class UnknownWording {
     if (math.isPresent() && near.stream().noneMatch(n -> n.equalsIgnoreCase(word))) {
       return none + "; Java has it as " + math.get() + ".";
     }
-    return near.isEmpty() ? none + "." : offered(none, word, near);
+    boolean capitals = !near.isEmpty() && Spelling.bare(near.get(0)).equalsIgnoreCase(word);
+    List<String> holding = capitals ? List.of() : Spelling.holding(word, fitting);
+    List<String> meant = holding.isEmpty() ? near : holding;
+    return meant.isEmpty() ? none + "." : offered(none, word, meant);
   }
 
   /** A name that only a rule could bring in, where a rule is asked and none begins. */
@@ -298,7 +301,8 @@ final class UnknownWording {
     }
     List<String> leading = types.leadingTo(type, word);
     if (leading.isEmpty()) {
-      return none + ".";
+      List<String> holding = Spelling.holding(word, knowledge.candidates(code, at));
+      return holding.isEmpty() ? none + "." : offered(none, word, holding);
     }
     String way = leading.get(0);
     return none

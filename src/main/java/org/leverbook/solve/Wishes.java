@@ -16,6 +16,18 @@ public abstract sealed class Wishes permits Bounds {
   final Body body;
   final Coordinates coordinates;
   final List<Statement> said = new ArrayList<>();
+  private final List<Balance> balances = new ArrayList<>();
+
+  /** A wish for balance and what it was made of, so that it can be made again with more pulls. */
+  private record Balance(Statement wish, double forward, List<Features.Carried> masses) {
+
+    Balance with(Body body, List<Features.Pulled> pulls) {
+      Row row = Features.balance(body, Vector3D.PLUS_I, forward, masses, pulls);
+      Statement again =
+          new Statement(wish.what(), wish.where(), false, wish.weight(), -1, List.of(row));
+      return new Balance(again, forward, masses);
+    }
+  }
 
   Wishes(Body body, Coordinates coordinates) {
     this.body = body;
@@ -32,14 +44,34 @@ public abstract sealed class Wishes permits Bounds {
    */
   public void ratherBalanced(
       String where, double forward, List<Features.Carried> masses, double weight) {
-    said.add(
-        new Statement(
-            BALANCE,
-            where,
-            false,
-            weight,
-            -1,
-            List.of(Features.balance(body, Vector3D.PLUS_I, forward, masses, List.of()))));
+    Row row = Features.balance(body, Vector3D.PLUS_I, forward, masses, List.of());
+    Statement wish = new Statement(BALANCE, where, false, weight, -1, List.of(row));
+    said.add(wish);
+    balances.add(new Balance(wish, forward, masses));
+  }
+
+  /**
+   * Other forces count for every wished balance as well, in place of those told before.
+   *
+   * @param pulls the forces and the places of the body that they act on
+   */
+  public void wishedBalancesCount(List<Features.Pulled> pulls) {
+    balances.removeIf(balance -> said.stream().noneMatch(wish -> wish == balance.wish));
+    balances.replaceAll(
+        balance -> {
+          Balance again = balance.with(body, pulls);
+          said.replaceAll(wish -> wish == balance.wish ? again.wish : wish);
+          return again;
+        });
+  }
+
+  /**
+   * Whether any balance is asked or wished, so that it matters what else pulls.
+   *
+   * @return whether
+   */
+  public boolean mindsBalance() {
+    return said.stream().anyMatch(s -> s.what().equals(BALANCE));
   }
 
   /**

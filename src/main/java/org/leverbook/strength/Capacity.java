@@ -184,7 +184,9 @@ public final class Capacity implements Shown {
         });
     if (here.isEmpty()) {
       throw new Refused(
-          "No strength against the angle was found for the " + joint.word() + ": it is not known.");
+          "No strength against the angle was found for the "
+              + joint.word()
+              + ": take another joint, such as KNEE.");
     }
     List<Column> columns = new ArrayList<>(List.of(new Column("angle", "°", 0)));
     here.keySet().forEach(action -> columns.add(new Column(action, "N·m", 0)));

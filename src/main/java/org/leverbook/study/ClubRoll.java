@@ -148,7 +148,8 @@ final class ClubRoll {
     try {
       double age = years.orElse(Condition.USUAL.years());
       if (age != Math.rint(age)) {
-        throw new Refused("The age is " + age + ", but is told in whole years.");
+        throw new Refused(
+            "The age is " + age + ", but is told in whole years, as in " + (int) age + ".");
       }
       return new Condition((int) age, training);
     } catch (Refused e) {

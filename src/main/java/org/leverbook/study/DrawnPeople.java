@@ -102,7 +102,7 @@ public final class DrawnPeople extends Group implements Choosing<DrawnPeople> {
   private static int checked(int count) {
     if (count < 1 || count > MOST) {
       throw new Refused(
-          "Between 1 and 1,000,000 people can be drawn, but " + count + " were asked.");
+          "Between 1 and 1,000,000 people can be drawn, but " + count + " were asked for.");
     }
     return count;
   }

@@ -44,7 +44,8 @@ final class Flexions {
    */
   double degrees(JointId joint) {
     if ((flexing & 1L << joint.ordinal()) == 0) {
-      throw new Refused("The " + joint.word() + " does not flex: take another joint, as KNEE.");
+      throw new Refused(
+          "The " + joint.word() + " does not flex: take another joint, such as KNEE.");
     }
     return degrees[joint.ordinal()];
   }

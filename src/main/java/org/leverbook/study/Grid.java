@@ -118,7 +118,7 @@ public final class Grid<A extends Quantity<A>, B extends Quantity<B>> extends Ce
   public Position at(Cell cell) {
     int index = cells.indexOf(cell);
     if (index < 0) {
-      throw new Refused("This cell belongs to another grid.");
+      throw new Refused("This cell belongs to another grid: take one of this grid's own cells().");
     }
     return at(first.quantity(index / second.values()), second.quantity(index % second.values()));
   }

@@ -149,7 +149,7 @@ public final class GridOfThree<A extends Quantity<A>, B extends Quantity<B>, C e
   public Position at(Cell cell) {
     int index = cells.indexOf(cell);
     if (index < 0) {
-      throw new Refused("This cell belongs to another grid.");
+      throw new Refused("This cell belongs to another grid: take one of this grid's own cells().");
     }
     int[] places = Places.of(index, second, third);
     return at(first.quantity(places[0]), second.quantity(places[1]), third.quantity(places[2]));

@@ -35,7 +35,9 @@ final class WeighedWay {
   private static double known(double effort, String name) {
     if (effort <= 0) {
       throw new Refused(
-          "Nothing in the " + name + " asks for a strength that is known: its effort is not.");
+          "Nothing in the "
+              + name
+              + " asks for a strength that is known, so its effort is not known either.");
     }
     return effort;
   }

@@ -333,7 +333,7 @@ class ArticleTest {
         "\"a{b\" cannot be the name of a figure: take letters, digits and blanks, as in \"arms\".");
     refused(
         () -> article.table("twelve", "x"),
-        "There is no table of a String: give a table, as in start.moments(), or a sweep,"
+        "There is no table of a text: give a table, as in start.moments(), or a sweep,"
             + " comparison, verdict, people or their like.");
     refused(
         () -> article.save("lesson.docx"),
@@ -344,7 +344,7 @@ class ArticleTest {
         "An article needs a file name, such as save(\"hinge-article\").");
     refused(
         () -> article.using("pull"),
-        "A method can tell nothing of a String: name people, lifts, positions, movements, sweeps,"
+        "A method can tell nothing of a text: name people, lifts, positions, movements, sweeps,"
             + " comparisons, claims, doubts or searches.");
     refused(
         () -> article.inWords("?", LabelWords.of(java.util.Map.of("table", "Tabelle"))),
@@ -364,13 +364,13 @@ class ArticleTest {
             + " order; {{ and }} stand for braces.");
     refused(
         () -> article.text("It bears {}.", 0.0 / 0),
-        "Value 1 of the text is no number (NaN): nobody could read it.");
+        "Value 1 of the text is no number (NaN), which nobody could read: look at what it is computed from.");
     refused(
         () -> article.text("It bears {}.", (Object) null),
-        "Value 1 of the text is missing: it is null.");
+        "Value 1 of the text is missing (null): give one, or leave its place {} out.");
     refused(
         () -> article.text("It bears {}.", START),
-        "Value 1 of the text is a Position, which takes several lines: put in one of its numbers, or"
+        "Value 1 of the text is a position, which takes several lines: put in one of its numbers, or"
             + " add it by .table(…) or .figure(…).");
   }
 

@@ -91,7 +91,7 @@ class ForStatureTest {
         .isInstanceOf(Refused.class)
         .hasMessage(
             "The survey's correlations hold no neck of its own: it is taken as a fixed share of"
-                + " stature, so nobody's is long or short for the stature.");
+                + " stature, so nobody's is long or short for the stature. Take another, such as THIGH.");
   }
 
   @Test

@@ -91,7 +91,8 @@ class SaveTest {
             "A script's name ends in .jsh, a notebook's in .ipynb; \"lesson.txt\" does not.");
     Files.writeString(folder.resolve("self.jsh"), "var n = 1;\nload(\"self.jsh\")\n");
     assertThat(typed.fails("load(\"self.jsh\")"))
-        .isEqualTo("self.jsh, line 2: self.jsh loads itself, which would never end.");
+        .isEqualTo(
+            "self.jsh, line 2: self.jsh loads itself, which would never end: take its load(…) out of it.");
     Files.writeString(folder.resolve("bad.jsh"), "var m = 1;\n\nbarbell(kg(-1))\n");
     assertThat(typed.fails("load(\"bad.jsh\")")).startsWith("bad.jsh, line 3: ");
     assertThat(typed.answer("m")).isEqualTo("1");

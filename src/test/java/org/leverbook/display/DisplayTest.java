@@ -46,6 +46,7 @@ class DisplayTest {
   void what_nobody_can_draw_is_refused_in_words() {
     assertThatThrownBy(() -> Illustrator.pictureOf("a text", List.of()))
         .isInstanceOf(Refused.class)
-        .hasMessage("There is no picture of a String.");
+        .hasMessage(
+            "There is no picture of a text: positions, sweeps, comparisons and their like have one, as pull.start().");
   }
 }

@@ -270,6 +270,6 @@ class ChartsTest {
     Sweep named = Sweep.over("lifter", List.of(LIFTER), l -> PULL.start());
     assertThatThrownBy(() -> Charts.arms(named))
         .isInstanceOf(Refused.class)
-        .hasMessageContaining("Plots.bars(sweep)");
+        .hasMessageContaining(".plot(HIP) draws its moments as bars");
   }
 }

@@ -58,7 +58,8 @@ class LabelPlacerTest {
                 new LabelPlacer(scrap, List.of(), List.of(), new Area())
                     .place(List.of(label("hip", 10, 10))))
         .isInstanceOf(Refused.class)
-        .hasMessage("There is no room left on the picture for the label \"hip\".");
+        .hasMessage(
+            "There is no room left on the picture for the label \"hip\": show fewer arms, or make several pictures.");
   }
 
   @Test

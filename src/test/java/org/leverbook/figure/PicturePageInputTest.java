@@ -61,7 +61,7 @@ class PicturePageInputTest {
         .hasMessage("A page takes up to 48 pictures, not 49: make several pages.");
     assertThatThrownBy(() -> PicturePage.beside(DOWN, "a text"))
         .hasMessage(
-            "There is no picture of a String: a page takes pictures, positions, sweeps and charts.");
+            "There is no picture of a text: a page takes pictures, positions, sweeps and charts.");
     assertThatThrownBy(() -> PicturePage.beside(DOWN, null))
         .isInstanceOf(Refused.class)
         .hasMessageContaining("The picture is missing (null)");

@@ -156,6 +156,6 @@ class SweepPlotTest {
             "No position at bar 140 kg: The lambda failed here: Illegal state exception: the");
     assertThatThrownBy(() -> Plots.chart(byBar, JointId.HIP))
         .isInstanceOf(Refused.class)
-        .hasMessageContaining("Plots.bars(sweep)");
+        .hasMessageContaining(".plot(HIP) draws its moments as bars");
   }
 }

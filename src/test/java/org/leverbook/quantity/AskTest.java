@@ -25,7 +25,8 @@ class AskTest {
             Units.kg(315),
             "The body mass is 315 kg, but must lie between 30 and 300 kg. Is it in pounds? Then write lb(315)."),
         Arguments.of(
-            Units.lb(2000), "The body mass is 2000 lb, but must lie between 30 and 300 kg."),
+            Units.lb(2000),
+            "The body mass is 2000 lb (907.2 kg), but must lie between 30 and 300 kg."),
         Arguments.of(null, "The body mass is missing (null): give one, such as kg(85)."));
   }
 
@@ -57,7 +58,7 @@ class AskTest {
                 + " inch(70)."),
         Arguments.of(
             Units.inch(178),
-            "The stature is 178 in, but must lie between 120 and 230 cm. Were centimetres read as inches? Then write"
+            "The stature is 178 in (452.1 cm), but must lie between 120 and 230 cm. Were centimetres read as inches? Then write"
                 + " cm(178)."),
         Arguments.of(
             Units.cm(-178),
@@ -85,5 +86,14 @@ class AskTest {
   void the_ends_of_a_range_count_as_inside() {
     assertThat(Ask.mass("body mass", Units.kg(30), 30, 300)).isEqualTo(30);
     assertThat(Ask.mass("body mass", Units.kg(300), 30, 300)).isEqualTo(300);
+  }
+
+  @Test
+  void pounds_and_inches_out_of_range_are_told_in_the_units_of_the_limits_as_well() {
+    assertThatThrownBy(() -> Ask.mass("barbell's mass", Units.lb(5000), 0, 600))
+        .hasMessage("The barbell's mass is 5000 lb (2268 kg), but must lie between 0 and 600 kg.");
+    assertThatThrownBy(() -> Ask.length("hip height", Units.inch(200), 0, 3))
+        .hasMessageStartingWith(
+            "The hip height is 200 in (508 cm), but must lie between 0 and 300 cm.");
   }
 }

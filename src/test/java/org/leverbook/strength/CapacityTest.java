@@ -110,7 +110,8 @@ class CapacityTest {
     assertThat(capacity.most(JointId.KNEE, "extend", 1, 1)).isPresent();
     assertThatThrownBy(() -> capacity.curve(JointId.FOREARM))
         .isInstanceOf(Refused.class)
-        .hasMessage("No strength against the angle was found for the forearm: it is not known.");
+        .hasMessage(
+            "No strength against the angle was found for the forearm: take another joint, such as KNEE.");
   }
 
   @Test
