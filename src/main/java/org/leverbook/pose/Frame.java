@@ -53,18 +53,6 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
   }
 
   /**
-   * This frame turned about its own long axis.
-   *
-   * @param angle radians, right-handed about Y
-   * @return the turned frame
-   */
-  public Frame turnedAboutOwnY(double angle) {
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
-    return new Frame(new Vector3D(c, x, -s, z), y, new Vector3D(s, x, c, z));
-  }
-
-  /**
    * A vector of this frame in world components.
    *
    * @param local components along x, y, z
