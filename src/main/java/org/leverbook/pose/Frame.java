@@ -71,20 +71,6 @@ public record Frame(Vector3D x, Vector3D y, Vector3D z) {
   }
 
   /**
-   * This frame turned about its own long axis.
-   *
-   * @param angle radians, right-handed about Y
-   * @return the turned frame
-   * @throws Refused if the angle is no number
-   */
-  public Frame turnedAboutOwnY(double angle) {
-    finite(angle);
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
-    return new Frame(new Vector3D(c, x, -s, z), y, new Vector3D(s, x, c, z));
-  }
-
-  /**
    * Checks the axes.
    *
    * @throws Refused if one is missing, or no direction

@@ -90,27 +90,41 @@ public final class Tempo implements Shown {
     if (accelerations.length < 2 || !Arrays.stream(accelerations).allMatch(Double::isFinite)) {
       throw new Refused("A tempo takes two or more accelerations, all of them finite numbers.");
     }
-    Piecewise raw = new Piecewise(whole, accelerations);
-    double way = raw.at(whole).share();
+    // Of size one first: the way that very large numbers lead would be beyond all numbers.
+    double largest = Arrays.stream(accelerations).map(Math::abs).max().orElse(0);
+    double[] raw = Arrays.stream(accelerations).map(a -> a / largest).toArray();
+    double way = new Piecewise(whole, raw).at(whole).share();
     if (!(way > 0)) {
       throw new Refused(
           "These accelerations do not lead forward: from rest they end at or behind the start."
               + " Check their sign, and take gravity out of a sensor's readings.");
     }
-    double[] scaled = Arrays.stream(accelerations).map(a -> a / way).toArray();
-    Piecewise law = new Piecewise(whole, scaled);
+    Piecewise law = new Piecewise(whole, Arrays.stream(raw).map(a -> a / way).toArray());
+    refuseLeaving(law);
+    return new Tempo("given accelerations", whole, law::at);
+  }
+
+  /** Tells of the instant that is furthest off the way. */
+  private static void refuseLeaving(Piecewise law) {
+    double furthest = 0;
+    double when = 0;
     for (int i = 0; i <= 1000; i++) {
-      double share = law.at(i * whole / 1000).share();
-      if (share < -ROUNDING || share > 1 + ROUNDING) {
-        throw new Refused(
-            String.format(
-                Locale.ROOT,
-                "These accelerations leave the way: at %.2f s the movement is at %.0f %% of it.",
-                i * whole / 1000,
-                100 * share));
+      double time = i * law.whole() / 1000;
+      double share = law.at(time).share();
+      double off = Math.max(-share, share - 1);
+      if (off > furthest) {
+        furthest = off;
+        when = time;
       }
     }
-    return new Tempo("given accelerations", whole, law::at);
+    if (furthest > ROUNDING) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "These accelerations leave the way: at %.2f s the movement is at %.1f %% of it.",
+              when,
+              100 * law.at(when).share()));
+    }
   }
 
   /** Accelerations joined by straight lines, integrated exactly. */

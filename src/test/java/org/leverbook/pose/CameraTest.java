@@ -27,6 +27,7 @@ class CameraTest {
     Camera camera = new DistantCamera(Frame.WORLD, 200, new Vector2D(500, 600));
 
     assertThat(camera.project(new Vector3D(1, 2, 5))).isEqualTo(new Vector2D(700, 200));
+    assertThat(camera.perMetre(new Vector3D(1, 2, 5))).isEqualTo(200);
   }
 
   @Test
@@ -49,6 +50,9 @@ class CameraTest {
         Vector2D pixel = camera.project(place);
 
         assertThat(camera.sight(pixel).miss(place)).isLessThan(ROUNDING);
+        // Five centimetres across the sight, along the camera's own axes: 3-4-5.
+        Vector3D aside = new Vector3D(1, place, 0.03, TILTED.x(), 0.04, TILTED.y());
+        assertThat(camera.sight(pixel).miss(aside)).isGreaterThan(0.04).isLessThan(0.06);
         assertThat(camera.place(pixel, place).distance(place)).isLessThan(ROUNDING);
       }
     }

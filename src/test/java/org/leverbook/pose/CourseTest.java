@@ -119,6 +119,76 @@ class CourseTest {
   }
 
   @Test
+  void a_joint_that_is_told_a_whole_turn_more_has_not_moved() {
+    int forearm = TREE.angleOf("right forearm", "rotation");
+    Course course =
+        Course.through(
+            share -> {
+              double[] angles = new double[TREE.angles()];
+              angles[forearm] = Math.IEEEremainder(3 + share, 2 * Math.PI);
+              return Pose.of(TREE, angles, Vector3D.ZERO, Frame.WORLD);
+            });
+    // The angle jumps from 180 to -180 degrees at 0.1416 of the way.
+    for (double s : new double[] {0.13, 0.1415, 0.1417, 0.15}) {
+      assertThat(course.at(s).rate(forearm)).isCloseTo(1, within(1e-10));
+    }
+  }
+
+  @Test
+  void a_pelvis_that_bounces_or_turns_back_at_once_is_refused_by_its_name() {
+    Course bounce =
+        Course.through(
+            share ->
+                Pose.neutral(TREE).rootAt(new Vector3D(0, Math.abs(share - 0.5), 0), Frame.WORLD));
+    Course back =
+        Course.through(
+            share ->
+                Pose.neutral(TREE)
+                    .rootAt(Vector3D.ZERO, Frame.leanedForward(Math.abs(share - 0.5))));
+    for (Course course : new Course[] {bounce, back}) {
+      assertThatThrownBy(() -> course.at(0.502))
+          .isInstanceOf(Refused.class)
+          .hasMessageContaining("near 50.2 % of its way: there the pelvis would have to");
+    }
+    assertThat(bounce.at(0.6).root().velocity().getY()).isCloseTo(1, within(1e-11));
+    // Leaning forward turns about the axis to the left.
+    assertThat(back.at(0.6).root().turning().getZ()).isCloseTo(-1, within(1e-10));
+  }
+
+  @Test
+  void a_fast_and_smooth_way_is_no_corner() {
+    int knee = TREE.angleOf("right knee", "flexion");
+    // 2.4 rad to and fro, six times over: a curvature of 1700 rad, and still no corner.
+    Course course =
+        Course.through(
+            share -> {
+              double[] angles = new double[TREE.angles()];
+              angles[knee] = 1.2 - 1.2 * Math.cos(12 * Math.PI * share);
+              return Pose.of(TREE, angles, Vector3D.ZERO, Frame.WORLD);
+            });
+    double w = 12 * Math.PI;
+    for (double s : new double[] {0, 0.1, 0.25, 0.5, 1}) {
+      assertThat(course.at(s).acceleration(knee))
+          .isCloseTo(1.2 * w * w * Math.cos(w * s), within(0.01 * w * w));
+    }
+  }
+
+  @Test
+  void poses_that_are_missing_or_of_another_body_are_no_way() {
+    SegmentTree stick = SegmentTree.root("stick", 1, Vector3D.ZERO).build();
+    assertThatThrownBy(() -> Course.between(wavy(0), Pose.neutral(stick)))
+        .isInstanceOf(Refused.class)
+        .hasMessage("A course leads from one pose of a body to another of the same body.");
+    Course mixed = Course.through(share -> share > 0.5 ? Pose.neutral(stick) : wavy(share));
+    assertThatThrownBy(() -> mixed.at(0.5))
+        .isInstanceOf(Refused.class)
+        .hasMessage("A movement is that of one body, but its poses belong to different ones.");
+    assertThatThrownBy(() -> Course.through(share -> null).at(0.25))
+        .isInstanceOf(Refused.class)
+        .hasMessage("There is no pose at share 0.250.");
+  }
+
+  @Test
   void a_corner_of_the_way_is_refused_with_the_joint_that_would_have_to_jump() {
     int knee = TREE.angleOf("right knee", "flexion");
     Course course =

@@ -67,6 +67,30 @@ class KinematicsTest {
     }
   }
 
+  @Test
+  void the_axis_of_every_angle_is_the_line_that_its_segment_turns_about() {
+    SegmentTree tree = chain();
+    double[] angles = new double[tree.angles()];
+    for (int i = 0; i < angles.length; i++) {
+      angles[i] = 6 * RANDOM.nextDouble() - 3;
+    }
+    Placement where = Pose.of(tree, angles, new Vector3D(1, 2, 3), Frame.WORLD).placed();
+    Vector3D local = new Vector3D(0.3, -0.1, 0.7);
+    double step = 1e-6;
+    for (int segment = 1; segment < tree.size(); segment++) {
+      for (int angle = tree.firstAngle(segment); angle < tree.firstAngle(segment) + 3; angle++) {
+        double[] more = angles.clone();
+        more[angle] += step;
+        Vector3D moved =
+            toWorld(tree, more, segment, local).subtract(toWorld(tree, angles, segment, local));
+        Vector3D arm = where.toWorld(segment, local).subtract(where.origin(segment));
+        // A difference quotient: half the step times the arm, and rounding over the step.
+        assertThat(moved.scalarMultiply(1 / step).distance(where.axis(angle).crossProduct(arm)))
+            .isLessThan(1e-6);
+      }
+    }
+  }
+
   private static Vector3D toWorld(SegmentTree tree, double[] angles, int segment, Vector3D local) {
     if (segment == 0) {
       return local.add(new Vector3D(1, 2, 3));

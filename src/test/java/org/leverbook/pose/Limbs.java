@@ -88,7 +88,7 @@ public final class Limbs {
     int upperArm = tree.distalOf(JointId.SHOULDER.on(side));
     Vector3D shoulder = where.origin(upperArm);
     Frame hand = Frame.of(shoulder.subtract(grip), Vector3D.MINUS_I);
-    Frame humerus = hand.turnedAboutOwnY(-side.sign() * OVERHAND_PRONATION);
+    Frame humerus = hand.turning(Frame.aboutVertical(-side.sign() * OVERHAND_PRONATION));
     Frame girdle = where.frame(tree.segment(upperArm).parent());
     return pose.with(
             JointId.SHOULDER.on(side),

@@ -55,6 +55,41 @@ class TempoTest {
   }
 
   @Test
+  void accelerations_of_any_size_give_the_same_tempo() {
+    Tempo one = Tempo.accelerating(seconds(1), 0, 2, -2, 0);
+    for (double size : new double[] {1e-300, 1e300}) {
+      Tempo other = Tempo.accelerating(seconds(1), 0, 2 * size, -2 * size, 0);
+      assertThat(other.at(0.4).share()).isCloseTo(one.at(0.4).share(), within(1e-12));
+    }
+  }
+
+  @Test
+  void constant_accelerations_are_those_of_school() {
+    // From rest with the same gain all the way: a share of t²/T², speed 2t/T².
+    Tempo fall = Tempo.accelerating(seconds(2), 9.81, 9.81);
+    assertThat(fall.at(1).share()).isCloseTo(0.25, within(1e-12));
+    assertThat(fall.at(1).speed()).isCloseTo(0.5, within(1e-12));
+    assertThat(fall.at(1).acceleration()).isCloseTo(0.5, within(1e-12));
+    assertThat(fall.text()).isEqualTo("2 s, given accelerations");
+    Tempo steady = Tempo.steady(seconds(4));
+    assertThat(steady.at(1)).isEqualTo(new Tempo.Instant(0.25, 0.25, 0));
+  }
+
+  @Test
+  void the_instant_furthest_off_the_way_is_told() {
+    // Of (-1, 4) over 2 s: 3 (-u² / 2 + 5 u³ / 6) with u = t / 2 is least at u = 0.4: -0.08.
+    assertThatThrownBy(() -> Tempo.accelerating(seconds(2), -1, 4))
+        .isInstanceOf(Refused.class)
+        .hasMessage(
+            "These accelerations leave the way: at 0.80 s the movement is at -8.0 % of it.");
+    // Of (4, -5) over 1 s: (2 u² - 1.5 u³) / 0.5 is most at u = 8/9: 1.0535.
+    assertThatThrownBy(() -> Tempo.accelerating(seconds(1), 4, -5))
+        .isInstanceOf(Refused.class)
+        .hasMessage(
+            "These accelerations leave the way: at 0.89 s the movement is at 105.3 % of it.");
+  }
+
+  @Test
   void impossible_tempi_are_refused_in_a_sentence() {
     assertThatThrownBy(() -> Tempo.smooth(seconds(0)))
         .isInstanceOf(Refused.class)
