@@ -104,6 +104,10 @@ public final class Desk implements AutoCloseable {
         OutputFolder.watch(before);
       }
       entry.ended(evaluation.status());
+      if (session.isShortOfMemory()) {
+        // Else a variable that is emptied to make room would live on for undo().
+        logbook.forgetValues();
+      }
       evaluation.problem().ifPresent(problem -> lastProblem = Optional.of(problem));
       return told(evaluation, entry, values);
     } finally {
@@ -124,7 +128,7 @@ public final class Desk implements AutoCloseable {
 
   private static Problem preferred(Problem problem) {
     String message = Display.sentence(problem.message());
-    return message.equals(problem.message()) ? problem : Problems.saying(problem, message);
+    return message.equals(problem.message()) ? problem : problem.saying(message);
   }
 
   /** Runs a text as part of the running input, with what its words ask for on the way. */

@@ -63,6 +63,7 @@ final class Entry {
   private final List<Path> files = new ArrayList<>();
   private Optional<Evaluation.Status> status = Optional.empty();
   private boolean forgotten;
+  private boolean forRoom;
   private final Preferences preferences = Preferences.current();
   private final FigureStyle style = FigureStyle.current();
   private boolean choseAnew;
@@ -116,8 +117,21 @@ final class Entry {
     done.forEach(piece -> piece.change = Change.NONE);
   }
 
+  /** The same since memory is full; what changed nothing of the user's can still be taken back. */
+  void forgetForRoom() {
+    if (!forgotten && done.stream().anyMatch(piece -> !piece.change.isNone())) {
+      forRoom = true;
+      forget();
+    }
+  }
+
   boolean forgotten() {
     return forgotten;
+  }
+
+  /** Whether it was forgotten to make room, not because it is long ago. */
+  boolean forRoom() {
+    return forRoom;
   }
 
   boolean stands() {

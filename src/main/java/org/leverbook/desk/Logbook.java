@@ -51,6 +51,11 @@ final class Logbook {
     return entry;
   }
 
+  /** Memory is short: the values that inputs replaced are let go, of all of them. */
+  void forgetValues() {
+    entries.forEach(Entry::forgetForRoom);
+  }
+
   void clear() {
     entries.clear();
   }

@@ -21,20 +21,6 @@ final class Problems {
         second.status(), last, second.problem(), notes, first.unitsDone() + second.unitsDone());
   }
 
-  /** The same problem in other words. */
-  static Problem saying(Problem problem, String message) {
-    return new Problem(
-        problem.kind(),
-        problem.name(),
-        message,
-        problem.line(),
-        problem.column(),
-        problem.source(),
-        problem.trail(),
-        problem.original(),
-        problem.thrown());
-  }
-
   /**
    * A problem of a text that another text asked to run, told at the place that asked.
    *

@@ -34,7 +34,10 @@ final class TakingBack {
       return new Said(
           "Input "
               + entry.number()
-              + " is too long ago: what was before it is not kept. Give the lines again that you"
+              + (entry.forRoom()
+                  ? " cannot be taken back: when memory was full, what was before it was let go."
+                  : " is too long ago: what was before it is not kept.")
+              + " Give the lines again that you"
               + " want.");
     }
     List<Entry.Done> pieces =

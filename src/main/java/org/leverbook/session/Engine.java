@@ -3,6 +3,7 @@ package org.leverbook.session;
 import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
@@ -32,6 +33,8 @@ final class Engine extends DirectExecutionControl {
   private volatile boolean stopAsked;
   private volatile long askedAt;
   private volatile boolean leftBehind;
+  private volatile Fullness fullness;
+  private volatile Fullness behind;
   private Object result;
   private Throwable failure;
   private boolean started;
@@ -49,6 +52,7 @@ final class Engine extends DirectExecutionControl {
     this.loader = loader;
     this.compiling = compiling;
     this.workers = new Workers(loader);
+    Memory.watch(this);
   }
 
   /** A text is about to be evaluated: a stop is meant for it from here on. */
@@ -57,6 +61,7 @@ final class Engine extends DirectExecutionControl {
       evaluating = true;
       stopAsked = false;
       leftBehind = false;
+      fullness = null;
       loader.ask(false);
     }
   }
@@ -133,7 +138,8 @@ final class Engine extends DirectExecutionControl {
         return new Ran(method.invoke(null), null);
       } catch (InvocationTargetException e) {
         return new Ran(null, e.getCause());
-      } catch (IllegalAccessException e) {
+      } catch (IllegalAccessException | StackOverflowError | OutOfMemoryError e) {
+        // The last two on the way into the code or out of it.
         return new Ran(null, e);
       }
     }
@@ -146,6 +152,7 @@ final class Engine extends DirectExecutionControl {
         try {
           return running.get(POLL, TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
+          Memory.glance();
           if (stopAsked && System.nanoTime() - askedAt > PATIENCE * 1_000_000) {
             leftBehind = true;
             throw new StoppedException();
@@ -153,6 +160,10 @@ final class Engine extends DirectExecutionControl {
         } catch (InterruptedException e) {
           interrupted = true;
           askToStop();
+        } catch (OutOfMemoryError e) {
+          // This thread met it before the code that fills the memory did.
+          Memory.ranOut();
+          full(Fullness.whole());
         }
       }
     } finally {
@@ -209,8 +220,34 @@ final class Engine extends DirectExecutionControl {
     }
   }
 
+  /** Memory is full: what runs is asked to stop. */
+  void full(Fullness found) {
+    synchronized (monitor) {
+      if (evaluating) {
+        fullness = fullness == null ? found : fullness;
+        askToStop();
+      } else if (loader.runsBeside(workers)) {
+        behind = found;
+        loader.ask(true);
+      }
+    }
+  }
+
+  /** How full the memory was for which the text was stopped; null where it was not. */
+  Fullness fullness() {
+    return fullness;
+  }
+
+  /** How full the memory was for which code behind was stopped since this was asked last. */
+  Optional<Fullness> fullBehind() {
+    Optional<Fullness> told = Optional.ofNullable(behind);
+    behind = null;
+    return told;
+  }
+
   @Override
   public void close() {
+    Memory.forget(this);
     super.close();
     workers.discard(loader);
   }

@@ -52,9 +52,6 @@ final class ExceptionWording {
     if (thrown instanceof StackOverflowError) {
       return "A method calls itself without end.";
     }
-    if (thrown instanceof OutOfMemoryError) {
-      return "There is not enough memory for this; what was there before is kept.";
-    }
     if (thrown instanceof NullPointerException) {
       return missing(message);
     }

@@ -29,8 +29,10 @@ final class Findings {
   private final Makers makers;
   private final Knowledge knowledge;
   private final Wording wording;
+  private final MemoryFindings memory;
 
-  Findings(JShell shell, Engine engine, Origins origins, Preamble preamble) {
+  Findings(JShell shell, Engine engine, Origins origins, Preamble preamble, MemoryFindings memory) {
+    this.memory = memory;
     this.shell = shell;
     this.engine = engine;
     this.origins = origins;
@@ -65,7 +67,8 @@ final class Findings {
     }
     if (engine.failure() != null) {
       var none = new StackTraceElement[0];
-      return failed(trace.of(engine.failure(), none, origin(source, unit)), notes);
+      Problem problem = trace.of(engine.failure(), none, origin(source, unit));
+      return failed(worded(problem, engine.failure()), notes);
     }
     if (lacksSomething(own.status()) && lacksNothingNamed(own.snippet())) {
       // Kept, it would fail again with every later unit.
@@ -208,7 +211,13 @@ final class Findings {
       told = inner;
       real = real == null ? null : real.getCause();
     }
-    return trace.of(thrown, told.getStackTrace(), origin);
+    return worded(trace.of(thrown, told.getStackTrace(), origin), thrown);
+  }
+
+  private Problem worded(Problem problem, Throwable thrown) {
+    return Copies.essential(thrown) instanceof OutOfMemoryError full
+        ? problem.saying(memory.refused(full))
+        : problem;
   }
 
   private boolean noUserFrame(Throwable told) {
@@ -322,6 +331,9 @@ final class Findings {
 
   /** A unit that was stopped. */
   Outcome stopped(SourceText source, Unit unit) {
+    if (engine.fullness() != null && !engine.leftBehind()) {
+      return memory.stopped(source, unit);
+    }
     String message =
         engine.leftBehind()
             ? "Stopped waiting: this code does not answer, and goes on in the background until it"

@@ -88,6 +88,16 @@ public record Problem(
   }
 
   /**
+   * The same problem in other words.
+   *
+   * @param other one or more lines of words, without place
+   * @return a problem that says them
+   */
+  public Problem saying(String other) {
+    return new Problem(kind, name, other, line, column, source, trail, original, thrown);
+  }
+
+  /**
    * The whole problem as text.
    *
    * @param where what stands before line and column, such as a file name and a colon; may be empty

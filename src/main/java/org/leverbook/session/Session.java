@@ -184,6 +184,16 @@ public final class Session implements AutoCloseable {
   }
 
   /**
+   * Whether memory was full, and has not been seen otherwise since: who keeps values only to bring
+   * them back should let them go.
+   *
+   * @return true if so
+   */
+  public boolean isShortOfMemory() {
+    return Memory.isShort();
+  }
+
+  /**
    * How many snippets the compiler keeps: imports, declarations, and the last few results.
    *
    * @return the count

@@ -47,6 +47,12 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
     call(abandon, thread);
   }
 
+  /** Whether threads that code loaded here has started are alive. */
+  boolean runsBeside(Workers workers) {
+    return Thread.getAllStackTraces().keySet().stream()
+        .anyMatch(thread -> thread.getContextClassLoader() == this && !workers.own(thread));
+  }
+
   private static void call(Method method, Object argument) {
     try {
       method.invoke(null, argument);

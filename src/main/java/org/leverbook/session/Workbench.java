@@ -26,6 +26,7 @@ final class Workbench {
   private final Assistance assistance;
   private final Origins origins = new Origins();
   private final Results results;
+  private final MemoryFindings memory;
   private final Findings findings;
   private final Belongings belongings;
   private Change change = Change.NONE;
@@ -38,7 +39,8 @@ final class Workbench {
     this.splitter = new Splitter(shell.sourceCodeAnalysis());
     this.assistance = new Assistance(shell, loader, splitter, preamble);
     this.results = new Results(shell, origins);
-    this.findings = new Findings(shell, engine, origins, preamble);
+    this.memory = new MemoryFindings(shell, engine);
+    this.findings = new Findings(shell, engine, origins, preamble, memory);
     this.belongings = new Belongings(shell, engine);
     begin(preamble.asOne());
   }
@@ -58,6 +60,7 @@ final class Workbench {
   Evaluation evaluate(String text, int begin, Course course) {
     change = Change.NONE;
     Evaluation evaluation;
+    Memory.textBegins();
     engine.begin();
     try {
       evaluation = pieces(new SourceText(text), begin, course);
@@ -73,6 +76,7 @@ final class Workbench {
 
   private Evaluation pieces(SourceText source, int begin, Course course) {
     List<String> notes = new ArrayList<>();
+    engine.fullBehind().map(MemoryWording::behind).ifPresent(notes::add);
     Optional<Value> last = Optional.empty();
     int done = 0;
     int from = begin;
@@ -81,7 +85,7 @@ final class Workbench {
       Unit unit = compiled(() -> splitter.next(source, at));
       if (unit.kind() == Unit.Kind.NOTHING) {
         if (engine.stopAsked()) {
-          notes.add(KEPT);
+          notes.add(engine.fullness() == null ? KEPT : compiled(memory::stopped));
         }
         return new Evaluation(Evaluation.Status.OK, last, Optional.empty(), notes, done);
       }
@@ -101,6 +105,8 @@ final class Workbench {
       } catch (Stopped e) {
         // Showing a value runs the user's toString, which can be stopped like any code.
         return ended(findings.stopped(source, unit), notes, done);
+      } catch (OutOfMemoryError e) {
+        return ended(compiled(() -> memory.ranOut(e, source, unit)), notes, done);
       }
       course.done(piece(source, unit, from));
       from = unit.end();
@@ -160,6 +166,8 @@ final class Workbench {
     } catch (StackOverflowError | InternalError e) {
       // The compiler wraps its own overflow in an internal error.
       return findings.tooDeep(source, unit);
+    } catch (OutOfMemoryError e) {
+      return memory.ranOut(e, source, unit);
     } finally {
       engine.clear();
       compiling.unlock();

@@ -49,6 +49,11 @@ final class Workers {
     return pool.submit(task);
   }
 
+  /** Whether a thread is one of these. */
+  boolean own(Thread thread) {
+    return threads.contains(thread);
+  }
+
   /** Wakes whatever sleeps or waits. */
   void interrupt() {
     threads.forEach(Thread::interrupt);

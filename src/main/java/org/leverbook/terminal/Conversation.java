@@ -25,7 +25,6 @@ import org.leverbook.display.Progress;
 import org.leverbook.display.Stage;
 import org.leverbook.language.Leaving;
 import org.leverbook.session.Evaluation;
-import org.leverbook.session.Problem;
 import org.leverbook.session.Value;
 import org.leverbook.terminal.Palette.Role;
 
@@ -33,9 +32,6 @@ import org.leverbook.terminal.Palette.Role;
 final class Conversation {
 
   private static final Size USUAL = Size.of(80, 24);
-
-  /** Given back when memory runs out, so that there is room to let go of what fills it. */
-  private static final int RESERVE = 24_000_000;
 
   /** So many may take minutes, each being compiled on its own. */
   private static final int MANY_LINES = 500;
@@ -50,7 +46,6 @@ final class Conversation {
   private final Continued continued = new Continued();
   private volatile Desk running;
   private Desk opened;
-  private byte[] reserve = new byte[RESERVE];
 
   /**
    * A conversation.
@@ -177,7 +172,7 @@ final class Conversation {
     try {
       evaluate(ready, text);
     } catch (OutOfMemoryError e) {
-      outOfMemory();
+      voice.problem("There is not enough memory to show this. All variables are kept.");
     } finally {
       running = null;
       Stage.watch(watched);
@@ -204,27 +199,11 @@ final class Conversation {
         .ifPresent(p -> voice.problem(p, severalLines ? "line " + p.line() + ": " : ""));
     continued.evaluated(text, evaluation);
     editing.evaluated(evaluation).ifPresent(voice::aside);
-    boolean full =
-        evaluation.problem().flatMap(Problem::thrown).filter(Conversation::isFull).isPresent();
-    if (full) {
-      outOfMemory();
-    }
   }
 
   private void say(Value value) {
     paper.freshLine();
     voice.value(value);
-  }
-
-  private static boolean isFull(Throwable thrown) {
-    return thrown instanceof OutOfMemoryError
-        || thrown.getCause() != null && thrown.getCause() != thrown && isFull(thrown.getCause());
-  }
-
-  private void outOfMemory() {
-    reserve = null;
-    voice.note(
-        "All variables are kept. If one of them holds too much, let it go, as in: values = null");
   }
 
   /** Whatever is shown on the way stands there at once; what takes its place follows below. */
