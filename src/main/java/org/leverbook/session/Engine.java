@@ -233,6 +233,11 @@ final class Engine extends DirectExecutionControl {
     }
   }
 
+  /** Has the code look now and then whether it may go on; null for no more. */
+  void look(Runnable each) {
+    loader.look(each);
+  }
+
   /** How full the memory was for which the text was stopped; null where it was not. */
   Fullness fullness() {
     return fullness;

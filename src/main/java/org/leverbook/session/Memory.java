@@ -18,13 +18,17 @@ import javax.management.NotificationEmitter;
  * asked to stop while there is still room for them.
  *
  * <p>The pool of what has grown old tells when it passes a mark. Much of it may be garbage: it is
- * collected first, and only what is left counts. While no session uses much, two numbers are read
- * now and then, and nothing else is done.
+ * collected first, and only what is left counts. From then on the running code looks for itself, at
+ * its stop checks: a thread beside it comes too late on a busy machine. While no session uses much,
+ * two numbers are read now and then, and nothing else is done.
  */
 final class Memory {
 
   private static final long LEAST_ROOM = 24 * Fullness.MB;
   private static final long MOST_ROOM = 256 * Fullness.MB;
+
+  /** Less than this is no growth. */
+  private static final long LEAST_GROWTH = Fullness.MB;
 
   private static final Set<Engine> ENGINES = ConcurrentHashMap.newKeySet();
 
@@ -43,8 +47,14 @@ final class Memory {
 
   private volatile boolean isShort;
 
-  /** What was in use when the running text began; known only while memory is short. */
-  private long begun;
+  /** Whether the running code looks for itself. */
+  private volatile boolean tight;
+
+  /** What was in use when the running text began; 0 unless memory is short. */
+  private volatile long begun;
+
+  /** How often was looked while the text runs: each time less is allowed, lest it crawl on. */
+  private int looks;
 
   private Memory() {
     pools =
@@ -67,6 +77,10 @@ final class Memory {
   /** An engine whose code is to be stopped when memory is full. */
   static void watch(Engine engine) {
     ENGINES.add(engine);
+    Memory own = watched;
+    if (own != null && own.tight) {
+      engine.look(own::heed);
+    }
   }
 
   static void forget(Engine engine) {
@@ -75,8 +89,7 @@ final class Memory {
 
   /** Begins to watch, once a quarter is in use; often called, and quick. */
   static void glance() {
-    Runtime java = Runtime.getRuntime();
-    if (watched == null && java.totalMemory() - java.freeMemory() > java.maxMemory() / 4) {
+    if (watched == null && used() > Runtime.getRuntime().maxMemory() / 4) {
       begin();
     }
   }
@@ -93,6 +106,8 @@ final class Memory {
     Memory own = watched;
     if (own != null && own.isShort) {
       own.measure();
+    } else if (own != null && own.tight) {
+      own.relax();
     }
   }
 
@@ -116,11 +131,13 @@ final class Memory {
   }
 
   private synchronized void measure() {
+    looks = 0;
     begun = live();
     if (begun < most - 2 * room) {
       isShort = false;
-      begun = 0;
       reserve = new byte[(int) room / 2];
+      tighten(begun > near());
+      begun = 0;
     }
     mark();
   }
@@ -128,21 +145,57 @@ final class Memory {
   /** The mark was passed: is it garbage, or full? */
   private synchronized void look() {
     long used = live();
-    boolean grown = used > begun + room / 3;
-    Optional<Fullness> found =
-        used > most - room ? Optional.of(new Fullness(used, most)) : old.flatMap(this::ofOld);
-    if (grown && found.isPresent()) {
+    tighten(used > near());
+    long allowed = Math.max(LEAST_GROWTH, growth() >> Math.min(looks, 20));
+    looks++;
+    if (used > most - room && used > begun + allowed) {
       giveBack();
-      ENGINES.forEach(engine -> engine.full(found.get()));
+      Fullness found = new Fullness(used, most);
+      ENGINES.forEach(engine -> engine.full(found));
     }
     mark();
   }
 
-  /** Some collectors keep room for the young that the old never get: it fills before the whole. */
-  private Optional<Fullness> ofOld(MemoryPoolMXBean pool) {
-    return left(pool) < room / 4
-        ? Optional.of(new Fullness(most(pool) - left(pool), most(pool)))
-        : Optional.empty();
+  /** As the running code does now and then: whoever fills the memory is the first to see it. */
+  private void heed() {
+    if (isAtTheGate()) {
+      synchronized (this) {
+        // Another thread may have looked meanwhile.
+        if (isAtTheGate()) {
+          look();
+        }
+      }
+    }
+  }
+
+  private boolean isAtTheGate() {
+    return used() > Math.max(most - room / 2, begun + growth());
+  }
+
+  /** So much may come to what was there when the text began, also while memory is short. */
+  private long growth() {
+    return Math.min(room / 3, (most - begun) / 3);
+  }
+
+  /** From here on the running code looks for itself. */
+  private long near() {
+    return Math.max(most / 3, most - 4 * room);
+  }
+
+  private void tighten(boolean now) {
+    if (tight != now) {
+      tight = now;
+      ENGINES.forEach(engine -> engine.look(now ? this::heed : null));
+    }
+  }
+
+  private synchronized void relax() {
+    tighten(used() > near());
+  }
+
+  private static long used() {
+    Runtime java = Runtime.getRuntime();
+    return java.totalMemory() - java.freeMemory();
   }
 
   private static long left(MemoryPoolMXBean pool) {
@@ -166,16 +219,14 @@ final class Memory {
     return usage == null ? 0 : usage.getUsed();
   }
 
-  /** Sets the mark: twice the room before the end at first, then ever closer to it. */
+  /** Sets the mark: halfway at first, with large memories later, then ever closer to the end. */
   private void mark() {
     if (old.isEmpty()) {
       return;
     }
     MemoryPoolMXBean pool = old.get();
     long end = most(pool);
-    long first = end - (end < most ? room : 2 * room);
-    long closer = end - left(pool) * 3 / 4;
-    long last = Math.max(end - room, end - left(pool) * 9 / 10);
-    pool.setUsageThreshold(Math.max(1, Math.max(first, Math.min(closer, last))));
+    long first = Math.max(end / 2, end - 4 * room);
+    pool.setUsageThreshold(Math.max(first, end - left(pool) * 2 / 3));
   }
 }

@@ -25,6 +25,7 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
   private final Map<String, Errand> errands = new ConcurrentHashMap<>();
   private final Method ask;
   private final Method abandon;
+  private final Method look;
 
   SnippetLoader() {
     super("leverbook session", SnippetLoader.class.getClassLoader());
@@ -32,6 +33,7 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
       Class<?> own = loadClass(CHECK);
       ask = own.getMethod("ask", boolean.class);
       abandon = own.getMethod("abandon", Thread.class);
+      look = own.getMethod("look", Runnable.class);
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException(e);
     }
@@ -45,6 +47,11 @@ final class SnippetLoader extends ClassLoader implements LoaderDelegate {
   /** Keeps asking one thread to stop. */
   void abandon(Thread thread) {
     call(abandon, thread);
+  }
+
+  /** Has code loaded here look now and then whether it may go on; null for no more. */
+  void look(Runnable each) {
+    call(look, each);
   }
 
   /** Whether threads that code loaded here has started are alive. */

@@ -15,11 +15,29 @@ public final class StopCheck {
   private static volatile boolean asked;
   private static final Set<Thread> ABANDONED = ConcurrentHashMap.newKeySet();
 
+  /** So many checks to one look: a look takes ten times as long. */
+  private static final int LOOKS = 16;
+
+  private static volatile Runnable look;
+  private static int checks;
+
   private StopCheck() {}
 
   /** Leaves the running code if a stop was asked for. */
   public static void here() {
-    if (raised && (asked || ABANDONED.contains(Thread.currentThread()))) {
+    if (raised) {
+      heed();
+    }
+  }
+
+  private static void heed() {
+    Runnable now = look;
+    // Threads may count over each other: what matters is that each comes by now and then.
+    checks++;
+    if (now != null && checks % LOOKS == 0) {
+      now.run();
+    }
+    if (asked || ABANDONED.contains(Thread.currentThread())) {
       throw new Stopped();
     }
   }
@@ -52,10 +70,10 @@ public final class StopCheck {
    *
    * @param stop true to stop
    */
-  public static void ask(boolean stop) {
+  public static synchronized void ask(boolean stop) {
     asked = stop;
     ABANDONED.removeIf(thread -> !thread.isAlive());
-    raised = stop || !ABANDONED.isEmpty();
+    raised = stop || look != null || !ABANDONED.isEmpty();
   }
 
   /**
@@ -63,8 +81,18 @@ public final class StopCheck {
    *
    * @param thread a thread that did not answer in time
    */
-  public static void abandon(Thread thread) {
+  public static synchronized void abandon(Thread thread) {
     ABANDONED.add(thread);
     raised = true;
+  }
+
+  /**
+   * Has the running code look now and then whether it may go on.
+   *
+   * @param each what it does then, on its own thread; null for nothing
+   */
+  public static synchronized void look(Runnable each) {
+    look = each;
+    ask(asked);
   }
 }
