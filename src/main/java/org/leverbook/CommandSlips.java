@@ -49,7 +49,8 @@ final class CommandSlips implements IParameterExceptionHandler {
       return word(argument) + " takes " + choice(choices) + ", not \"" + slip.getValue() + "\".";
     }
     // What a converter said, without what the parser puts before it.
-    return slip.getMessage().replaceAll("^Invalid value for [^:]*: ", "") + ".";
+    String said = slip.getMessage().replaceAll("^Invalid value for [^:]*: ", "");
+    return said.endsWith(".") ? said : said + ".";
   }
 
   /** A word that nothing here takes. */

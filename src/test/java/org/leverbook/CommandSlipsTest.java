@@ -24,6 +24,7 @@ class CommandSlipsTest {
         "export a.jsh --to pdf|--to takes html, md, ipynb or jsh, not \"pdf\".",
         "export a.jsh --to md --code open|--code takes folded, shown or none, not \"open\".",
         "run a.jsh --limit soon|\"soon\" is no number of seconds, such as 60.",
+        "run a.jsh --limit 5|--in-place, --light and --limit are for notebooks; a.jsh is none.",
         "kernel instal|leverbook kernel has no command \"instal\": did you mean install?",
         "kernel install --system --prefix x|Only one of these can be said at once: --system,"
             + " --prefix.",
