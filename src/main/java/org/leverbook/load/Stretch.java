@@ -60,7 +60,7 @@ public record Stretch(List<Point> points) {
   }
 
   private static void reachable(Point point) {
-    if (!(point.metres() <= LONGEST && point.newtons() <= STRONGEST)) {
+    if (!(Math.abs(point.metres()) <= LONGEST && Math.abs(point.newtons()) <= STRONGEST)) {
       throw new Refused(
           String.format(
               Locale.ROOT,
