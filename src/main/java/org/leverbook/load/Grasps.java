@@ -23,8 +23,8 @@ public record Grasps(List<Grasp> all) {
   /** Beyond this no pull is meant, newtons. */
   private static final double STRONGEST = 1e12;
 
-  /** Beyond this nothing in a gym is fixed, metres. */
-  static final double FARTHEST = 1_000;
+  /** A point far away stands for a direction; beyond this none is meant, metres. */
+  static final double FARTHEST = 1e12;
 
   /** Both hands on one handle. */
   public static final Grasps BOTH_HANDS =

@@ -5,7 +5,6 @@ import java.util.Locale;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.leverbook.body.Body;
 import org.leverbook.pose.Placement;
-import org.leverbook.quantity.Ask;
 import org.leverbook.quantity.Refused;
 
 /**
@@ -25,7 +24,7 @@ public record Floor(Body body, double friction) implements Support {
   private static final double TOUCHES = 1e-6;
 
   /** No ground holds better. */
-  static final double ROUGHEST = 10;
+  private static final double ROUGHEST = 10;
 
   /**
    * Checks the ground.
@@ -33,7 +32,21 @@ public record Floor(Body body, double friction) implements Support {
    * @throws Refused if the friction is below zero, beyond 10 or no number
    */
   public Floor {
-    Ask.number("friction of the ground", friction, 0, ROUGHEST);
+    checked(friction);
+  }
+
+  /** Checks the friction of ground under shoes. */
+  static void checked(double friction) {
+    if (!(friction >= 0 && friction <= ROUGHEST)) {
+      throw new Refused(
+          String.format(
+              Locale.ROOT,
+              "The friction of the ground is %s, but must lie between 0 and %.0f: about %.1f for a"
+                  + " shoe on a gym floor, 0 for ice.",
+              friction,
+              ROUGHEST,
+              SHOE_FRICTION));
+    }
   }
 
   /**

@@ -42,7 +42,7 @@ public record Footing(Body body, Map<Side, Double> heights, double underHeels, d
    * @throws Refused if the friction is below zero, beyond 10 or no number
    */
   public Footing {
-    Ask.number("friction of the ground", friction, 0, Floor.ROUGHEST);
+    Floor.checked(friction);
     Ask.present("body that stands", body, "person(MALE, kg(85), cm(178)).body()");
     heights = Map.copyOf(heights);
   }

@@ -163,8 +163,8 @@ class LeaningTest {
     assertThatThrownBy(() -> new Floor(BODY, -1).contacts(free.placement()))
         .isInstanceOf(Refused.class)
         .hasMessage(
-            "The friction at the right heel, outer is -1.0, but must be zero or more: about 0.6"
-                + " for a shoe on a gym floor, 0 for ice.");
+            "The friction of the ground is -1.0, but must lie between 0 and 10: about 0.6 for a"
+                + " shoe on a gym floor, 0 for ice.");
   }
 
   /** Both hands pulled level by a cable from a pulley far behind. */
