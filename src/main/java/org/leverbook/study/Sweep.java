@@ -198,10 +198,11 @@ public final class Sweep implements Shown {
    * @param unit its unit; may be empty
    * @param of from a position to the number
    * @return the sweep, its rows in the same order; without those that gave no position
-   * @throws Refused if it is no number somewhere
+   * @throws Refused if something is missing, or it is no number somewhere
    */
   public Sweep against(String what, String unit, ToDoubleFunction<Position> of) {
     String name = Ask.present("name", what, "\"trunk lean\"");
+    Ask.present("unit of the " + name, unit, "\"°\"; where it has none, \"\"");
     Ask.present("lambda", of, "p -> p.fact(\"trunk lean\")");
     List<SweepRow> seen = new ArrayList<>();
     for (SweepRow row : rows) {

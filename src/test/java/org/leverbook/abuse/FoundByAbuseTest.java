@@ -60,6 +60,16 @@ class FoundByAbuseTest {
   }
 
   @Test
+  void what_a_sweep_is_seen_against_has_a_unit_or_none() {
+    var swept = sweep("hip height", cm(55), cm(65), 3, h -> PULL.hipHeight(h).start());
+
+    refused(
+        () -> swept.against("trunk lean", null, p -> p.fact("trunk lean")),
+        "unit of the trunk lean");
+    assertThat(swept.against("trunk lean", "", p -> p.fact("trunk lean")).unit()).isEmpty();
+  }
+
+  @Test
   void a_range_beyond_all_size_is_refused_at_either_end() {
     refused(
         () -> lowest("mass", kg(1e300), kg(5), m -> PULL.start(), HIP), "more than anything here");
