@@ -45,8 +45,9 @@ final class StrengthPlots {
             .orElseThrow(
                 () ->
                     new Refused(
-                        "No strength that is known limits this lift, so there is no curve: "
-                            + points.get(0).reason()));
+                        "There is no curve of the largest load, since none was found ("
+                            + points.get(0).reason().replaceAll("\\.$", "")
+                            + "): hold another load, or take another lift."));
     List<String> notes = new ArrayList<>();
     notes.add("For " + largest.lifter() + ".");
     notes.add(
