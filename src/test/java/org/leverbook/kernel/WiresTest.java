@@ -44,16 +44,31 @@ class WiresTest {
     assertThat(client.reply("control", id).content().path("status").asText()).isEqualTo("ok");
   }
 
-  private static List<byte[]> beaten(ZMQ.Socket socket, List<byte[]> frames) {
-    for (int i = 0; i < frames.size(); i++) {
-      socket.send(frames.get(i), i < frames.size() - 1 ? ZMQ.SNDMORE : 0);
+  /**
+   * What the heartbeat gives back. As a notebook does, a beat that is lost is tried again with a
+   * new socket: the client's library may sleep through the very start of a connection of its own (a
+   * few in 3,000 on a busy machine), until something else wakes it.
+   */
+  private static List<byte[]> beaten(String address, List<byte[]> frames) {
+    for (int left = 10; left > 0; left--) {
+      try (ZContext context = new ZContext()) {
+        ZMQ.Socket socket = context.createSocket(SocketType.REQ);
+        socket.setReceiveTimeOut(5_000);
+        socket.connect(address);
+        for (int i = 0; i < frames.size(); i++) {
+          socket.send(frames.get(i), i < frames.size() - 1 ? ZMQ.SNDMORE : 0);
+        }
+        byte[] first = socket.recv();
+        if (first != null) {
+          List<byte[]> back = new ArrayList<>(List.of(first));
+          while (socket.hasReceiveMore()) {
+            back.add(socket.recv());
+          }
+          return back;
+        }
+      }
     }
-    List<byte[]> back = new ArrayList<>();
-    back.add(socket.recv());
-    while (socket.hasReceiveMore()) {
-      back.add(socket.recv());
-    }
-    return back;
+    throw new AssertionError("no heartbeat");
   }
 
   @Test
@@ -61,21 +76,17 @@ class WiresTest {
     String id = client.execute("Thread.sleep(1500);");
     byte[] large = new byte[1 << 20];
     new Random(SEED).nextBytes(large);
-    try (ZContext context = new ZContext()) {
-      ZMQ.Socket socket = context.createSocket(SocketType.REQ);
-      socket.setReceiveTimeOut(30_000);
-      socket.connect(open.connection().address(open.connection().heartbeat()));
-      for (List<byte[]> frames :
-          List.of(
-              List.of(Client.bytes("ping")),
-              List.of(new byte[0]),
-              List.of(large),
-              List.of(new byte[] {1}, new byte[0], new byte[] {2, 3}))) {
-        List<byte[]> back = beaten(socket, frames);
-        assertThat(back).hasSameSizeAs(frames);
-        for (int i = 0; i < frames.size(); i++) {
-          assertThat(back.get(i)).isEqualTo(frames.get(i));
-        }
+    String address = open.connection().address(open.connection().heartbeat());
+    for (List<byte[]> frames :
+        List.of(
+            List.of(Client.bytes("ping")),
+            List.of(new byte[0]),
+            List.of(large),
+            List.of(new byte[] {1}, new byte[0], new byte[] {2, 3}))) {
+      List<byte[]> back = beaten(address, frames);
+      assertThat(back).hasSameSizeAs(frames);
+      for (int i = 0; i < frames.size(); i++) {
+        assertThat(back.get(i)).isEqualTo(frames.get(i));
       }
     }
     assertThat(client.done(id).status()).isEqualTo("ok");
@@ -233,9 +244,14 @@ class WiresTest {
       lazy.setReceiveBufferSize(4096);
       lazy.subscribe(new byte[0]);
       lazy.connect(open.connection().address(open.connection().iopub()));
-      lazy.setReceiveTimeOut(10_000);
-      client.run("1");
-      assertThat(lazy.recv()).isNotNull();
+      lazy.setReceiveTimeOut(1_000);
+      // What is told before it has joined is not meant for it.
+      byte[] heard = null;
+      for (int left = 30; heard == null && left > 0; left--) {
+        client.run("1");
+        heard = lazy.recv();
+      }
+      assertThat(heard).isNotNull();
 
       String text =
           "String big = \"z\".repeat(20_000); for (int i = 0; i < 3000; i++) display(big);";
