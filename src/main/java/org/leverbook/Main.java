@@ -62,7 +62,7 @@ public final class Main implements Callable<Integer> {
       System.setProperty("leverbook.home", folder.toString());
       try {
         if (door.equals("kernel")) {
-          KernelPractice.run(folder);
+          KernelPractice.run();
         } else {
           Practice.run();
         }

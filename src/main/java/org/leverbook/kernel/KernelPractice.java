@@ -6,7 +6,6 @@ import java.io.PrintStream;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -41,12 +40,11 @@ public final class KernelPractice {
   /**
    * Plays the session and returns when it is over.
    *
-   * @param folder where it keeps what it remembers
    * @throws IOException if there is no free port
    */
-  public static void run(Path folder) throws IOException {
+  public static void run() throws IOException {
     Connection connection = connection();
-    try (Kernel kernel = Kernel.start(connection, folder);
+    try (Kernel kernel = Kernel.start(connection);
         ZContext context = new ZContext()) {
       new KernelPractice(connection, context).play();
       kernel.closeSession();

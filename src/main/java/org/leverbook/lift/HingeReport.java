@@ -129,10 +129,9 @@ record HingeReport(Posture posture, Pose pose) {
     return Set.of();
   }
 
-  /** Of the bar in the hands; what the coach added comes after it. */
+  /** Of the bar in the hands. */
   private double mass() {
-    return posture.loads().stream()
-        .limit(posture.loads().size() - posture.setup().more().size())
+    return posture.setup().own(posture.loads()).stream()
         .filter(Barbell.class::isInstance)
         .mapToDouble(Load::mass)
         .findFirst()

@@ -104,4 +104,13 @@ record Setup(
     all.addAll(Arrays.asList(others));
     return new Setup(body, values, main, grip, side, barPlace, more, List.copyOf(all));
   }
+
+  /**
+   * What the recipe itself has in hand or on the back.
+   *
+   * @param said all loads of a posture; those that the coach added come last
+   */
+  List<Load> own(List<Load> said) {
+    return said.subList(0, said.size() - more.size());
+  }
 }

@@ -191,8 +191,8 @@ final class Way {
 
   /** Pulls that the recipe has not counted: they depend on the pose, or the coach added them. */
   private List<Force> uncounted(Posture posture, Placement where) {
+    List<Load> own = lift.setup().own(posture.loads());
     List<Load> added = lift.setup().more();
-    List<Load> own = posture.loads().subList(0, posture.loads().size() - added.size());
     return Stream.concat(own.stream().filter(load -> !load.deadWeight()), added.stream())
         .flatMap(load -> load.forces(where).stream())
         .toList();

@@ -116,7 +116,7 @@ final class Belongings {
   private Held held(Snippet snippet, Status status) {
     String source = snippet.source();
     if (snippet instanceof VarSnippet variable) {
-      Field field = status == Status.VALID ? field(variable) : null;
+      Field field = status == Status.VALID ? engine.fieldOf(shell, variable) : null;
       String type = variable.typeName();
       return new Held(Belonging.Kind.VARIABLE, variable.name(), type, source, snippet, field);
     }
@@ -136,13 +136,6 @@ final class Belongings {
     }
     String name = ((ImportSnippet) snippet).fullname();
     return new Held(Belonging.Kind.IMPORT, name, "", source, snippet, null);
-  }
-
-  /** The engine is the only one to whom the compiler tells where a variable's value is. */
-  private Field field(VarSnippet variable) {
-    engine.clearField();
-    shell.varValue(variable);
-    return engine.field();
   }
 
   /** What is there, in the order in which it was declared first. */

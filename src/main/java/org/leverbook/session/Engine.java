@@ -9,6 +9,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.locks.ReentrantLock;
+import jdk.jshell.JShell;
+import jdk.jshell.VarSnippet;
 import jdk.jshell.execution.DirectExecutionControl;
 
 /**
@@ -186,12 +188,17 @@ final class Engine extends DirectExecutionControl {
     }
   }
 
-  void clearField() {
+  /**
+   * Where a variable's value is: the compiler tells it to nobody but the engine.
+   *
+   * @param shell whose variable, and whose engine this is
+   * @param variable which
+   * @return null where its code was never loaded
+   * @throws IllegalArgumentException if it was declared with something that is not there yet
+   */
+  Field fieldOf(JShell shell, VarSnippet variable) {
     field = null;
-  }
-
-  /** Where the variable's value is that was asked for last. */
-  Field field() {
+    shell.varValue(variable);
     return field;
   }
 

@@ -51,12 +51,9 @@ final class MemoryFindings {
     }
   }
 
-  /** The engine is the only one to whom the compiler tells where a variable's value is. */
   private Object value(VarSnippet variable) {
-    engine.clearField();
     try {
-      shell.varValue(variable);
-      Field field = engine.field();
+      Field field = engine.fieldOf(shell, variable);
       return field == null ? null : field.get(null);
     } catch (IllegalArgumentException | IllegalAccessException e) {
       // It was declared with something that is not there yet, and holds nothing.
